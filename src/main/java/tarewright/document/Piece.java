@@ -1,0 +1,180 @@
+package tarewright.document;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A part of a page that stands on its own lines. */
+public sealed interface Piece {
+    /** A heading; level 1 is the document's title and is not one of these, so levels are 2 to 4. @param level 2, 3 or 4 */
+    record Heading(int level, List<Text> text) implements Piece {
+        public Heading {
+            text = List.copyOf(text);
+        }
+    }
+
+    record Paragraph(List<Text> text) implements Piece {
+        public Paragraph {
+            text = List.copyOf(text);
+        }
+    }
+
+    record Bullets(List<List<Piece>> items) implements Piece {
+        public Bullets {
+            items = items.stream().map(List::copyOf).toList();
+        }
+    }
+
+    /** Numbered steps with a box to tick. A caution that concerns a step is a piece of that step, before its words. */
+    record Steps(int first, List<List<Piece>> steps) implements Piece {
+        public Steps {
+            steps = steps.stream().map(List::copyOf).toList();
+        }
+    }
+
+    /**
+     * One question.
+     *
+     * @param number as printed: {@code 3} or {@code 3 b}
+     * @param marks as printed, such as {@code 2 marks}; empty if none were given
+     * @param asked the question
+     * @param space what follows it: ruled lines in a handout, the worked answer in a key
+     * @param parts lettered parts, often none
+     */
+    record Question(String number, String marks, List<Piece> asked, List<Piece> space, List<Question> parts) implements Piece {
+        public Question {
+            asked = List.copyOf(asked);
+            space = List.copyOf(space);
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /** So many ruled lines to write on. */
+    record RuledLines(int lines, String says) implements Piece {
+    }
+
+    /** Choices, each with a box to tick. @param right the index of the one that the key ticks, if it does */
+    record Choices(List<List<Text>> options, Optional<Integer> right) implements Piece {
+        public Choices {
+            options = options.stream().map(List::copyOf).toList();
+        }
+    }
+
+    /**
+     * A table.
+     *
+     * @param caption often empty
+     * @param head one row of column heads
+     * @param rows body cells; the first cell of a row is its head if {@code rowHeads}
+     * @param right one flag for each column: set flush right
+     */
+    record Table(List<Text> caption, List<List<Text>> head, List<List<List<Text>>> rows, List<Boolean> right, boolean rowHeads, Use use) implements Piece {
+        public Table {
+            caption = List.copyOf(caption);
+            head = head.stream().map(List::copyOf).toList();
+            rows = rows.stream().map(r -> r.stream().map(List::copyOf).toList()).toList();
+            right = List.copyOf(right);
+        }
+    }
+
+    /** What a table is for: to be read, or to be written in (taller rows). */
+    enum Use { READ, FILL }
+
+    /**
+     * A safety message at a step, or a panel message.
+     *
+     * @param word the step word as printed: DANGER, WARNING, CAUTION, NOTICE
+     * @param level 0 (danger) to 3 (notice)
+     */
+    record Caution(String word, int level, List<Text> hazard, List<Text> consequence, List<Text> avoid) implements Piece {
+        public Caution {
+            hazard = List.copyOf(hazard);
+            consequence = List.copyOf(consequence);
+            avoid = List.copyOf(avoid);
+        }
+    }
+
+    /** Worked lines of a calculation, aligned at their first equals sign. Each line: left side, right side. */
+    record Working(List<WorkedLine> lines) implements Piece {
+        public Working {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** One worked line: {@code n(Mg)} and {@code = m / M = 0.079 g / 24.305 g/mol = 3.25 mmol}; a remark says why, often empty. */
+    record WorkedLine(List<Text> left, List<Text> right, String remark) {
+        public WorkedLine {
+            left = List.copyOf(left);
+            right = List.copyOf(right);
+        }
+    }
+
+    /** A displayed equation on a line of its own. */
+    record Display(List<Text> text) implements Piece {
+        public Display {
+            text = List.copyOf(text);
+        }
+    }
+
+    /** What is said in a box of its own: a note to the marker, a warning of the generator. */
+    record Note(String label, List<Piece> inside) implements Piece {
+        public Note {
+            inside = List.copyOf(inside);
+        }
+    }
+
+    /**
+     * The hazards of one substance or bottle.
+     *
+     * @param name as on the bottle
+     * @param detail strength, amount, formula
+     * @param pictograms codes GHS01 to GHS09 in order
+     * @param signalWord as printed, empty if none
+     * @param statements full sentences with their codes in front
+     * @param basis which rule gave them; or that nothing is known
+     * @param known false: hazards not known, treat as hazardous
+     */
+    record Hazard(List<Text> name, List<Text> detail, List<String> pictograms, String signalWord, List<String> statements, String basis, boolean known) implements Piece {
+        public Hazard {
+            name = List.copyOf(name);
+            detail = List.copyOf(detail);
+            pictograms = List.copyOf(pictograms);
+            statements = List.copyOf(statements);
+        }
+    }
+
+    /** Protective equipment and actions: ISO 7010 sign codes with their words. */
+    record Signs(List<Sign> signs) implements Piece {
+        public Signs {
+            signs = List.copyOf(signs);
+        }
+    }
+
+    record Sign(String code, String words) {
+    }
+
+    /** A vector drawing of ours. @param svg flat colours, no script, no text; @param spoken its text alternative */
+    record Drawing(String svg, String spoken, double widthMillimetres, double heightMillimetres) implements Piece {
+    }
+
+    /** Pieces that stay together on one page. */
+    record Together(List<Piece> inside) implements Piece {
+        public Together {
+            inside = List.copyOf(inside);
+        }
+    }
+
+    /** A line of fields to fill by hand: {@code Name ______ Group ____ Date ______}. */
+    record FormLine(List<FormField> fields) implements Piece {
+        public FormLine {
+            fields = List.copyOf(fields);
+        }
+    }
+
+    /** @param share of the line's width, in parts */
+    record FormField(String label, int share) {
+    }
+
+    /** Start a new page. */
+    record NewPage() implements Piece {
+    }
+}

@@ -1,0 +1,38 @@
+package tarewright.document;
+
+import java.util.List;
+
+/**
+ * One document, ready for a template.
+ *
+ * @param kind which document
+ * @param title the procedure's title, the level 1 heading
+ * @param kindName what kind of document it is, in the reader's language
+ * @param code the procedure's short code, for the footer; may be empty
+ * @param version the short version code, for the footer
+ * @param language BCP 47
+ * @param paper the page
+ * @param footer words for the footer, such as the school's name; may be empty
+ * @param pageWord the words around the page numbers: {@code page}, {@code of}
+ * @param pieces the content
+ */
+public record Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper, String footer,
+        PageWords pageWord, List<Piece> pieces) {
+    public Sheet {
+        pieces = List.copyOf(pieces);
+    }
+
+    public enum Kind {
+        HANDOUT, KEY, SAFETY, PREP, LABELS;
+
+        /** The word in file names and on the command line. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    public enum Paper { A4, LETTER }
+
+    public record PageWords(String page, String of) {
+    }
+}
