@@ -1,0 +1,30 @@
+package tarewright.derivation;
+
+import java.util.IdentityHashMap;
+import java.util.Map;
+
+/** Works a figure out again with some of the figures behind it changed: a student's own reading, a slip, a draw of the class on paper. */
+public final class Again {
+    private final Map<Figure, Double> values = new IdentityHashMap<>();
+
+    /** Takes a value, in the coherent SI unit, in the place of what a figure says. */
+    public Again with(Figure figure, double value) {
+        values.put(figure, value);
+        return this;
+    }
+
+    /** The value of a figure, in the coherent SI unit, under the changes. */
+    public double value(Figure figure) {
+        Double known = values.get(figure);
+        if (known != null) {
+            return known;
+        }
+        double[] of = new double[figure.from().size()];
+        for (int i = 0; i < of.length; i++) {
+            of[i] = value(figure.from().get(i));
+        }
+        double value = figure.step().value(of);
+        values.put(figure, value);
+        return value;
+    }
+}
