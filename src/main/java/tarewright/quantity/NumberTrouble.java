@@ -1,0 +1,56 @@
+package tarewright.quantity;
+
+import java.util.List;
+
+/** Why a text is not a number. */
+public sealed interface NumberTrouble extends QuantityTrouble {
+    @Override
+    NumberTrouble shifted(int by);
+
+    /** No number stands there, or something stands in it that does not belong to a number. */
+    record NotANumber(String text, int from, int to) implements NumberTrouble {
+        @Override
+        public String id() {
+            return "not-a-number";
+        }
+
+        @Override
+        public NotANumber shifted(int by) {
+            return new NotANumber(text, from + by, to + by);
+        }
+    }
+
+    /**
+     * A comma (or comma and point together) that may part thousands or decimals.
+     *
+     * @param readings the number in each reading, written so that it has one reading
+     */
+    record Ambiguous(String text, List<String> readings, int from, int to) implements NumberTrouble {
+        public Ambiguous {
+            readings = List.copyOf(readings);
+        }
+
+        @Override
+        public String id() {
+            return "ambiguous-number";
+        }
+
+        @Override
+        public Ambiguous shifted(int by) {
+            return new Ambiguous(text, readings, from + by, to + by);
+        }
+    }
+
+    /** Over 10³⁰ in size, nearer to zero than 10⁻³⁰ without being zero, or of more than 40 digits. */
+    record TooLarge(String text, int from, int to) implements NumberTrouble {
+        @Override
+        public String id() {
+            return "number-too-large";
+        }
+
+        @Override
+        public TooLarge shifted(int by) {
+            return new TooLarge(text, from + by, to + by);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package tarewright.quantity;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Why a text is not a unit. */
+public sealed interface UnitTrouble extends QuantityTrouble {
+    @Override
+    UnitTrouble shifted(int by);
+
+    /**
+     * Not in the table of units, neither as it stands nor as one of the spellings that the table reads.
+     *
+     * @param text the unknown unit alone, without the rest of a compound
+     * @param suggestions units that it may stand for, the likeliest first; often one, sometimes none
+     * @param reason why the first is offered, when there is more to say than its spelling
+     */
+    record Unknown(String text, List<String> suggestions, Optional<NearUnit.Reason> reason, int from, int to)
+            implements UnitTrouble {
+        public Unknown {
+            suggestions = List.copyOf(suggestions);
+        }
+
+        @Override
+        public String id() {
+            return "unknown-unit";
+        }
+
+        @Override
+        public Unknown shifted(int by) {
+            return new Unknown(text, suggestions, reason, from + by, to + by);
+        }
+    }
+
+    /**
+     * Not built as a unit is: two strokes, a bracket left open, an exponent out of range, more than one reading.
+     *
+     * @param text the whole unit as typed
+     * @param suggestion the unit as it should be written, where there is one reading that is likely meant
+     */
+    record BadSyntax(String text, Optional<String> suggestion, int from, int to) implements UnitTrouble {
+        @Override
+        public String id() {
+            return "bad-unit-syntax";
+        }
+
+        @Override
+        public BadSyntax shifted(int by) {
+            return new BadSyntax(text, suggestion, from + by, to + by);
+        }
+    }
+}
