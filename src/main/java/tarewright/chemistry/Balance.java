@@ -1,0 +1,113 @@
+package tarewright.chemistry;
+
+import java.math.BigInteger;
+import java.util.List;
+import tarewright.exact.Rational;
+
+/** What came of looking for the coefficients of an equation. */
+public sealed interface Balance {
+    /**
+     * The one set of coefficients.
+     *
+     * @param coefficients one for each term, left then right: whole, above zero, without a common divisor
+     */
+    record Unique(List<BigInteger> coefficients) implements Balance {
+        public Unique {
+            coefficients = List.copyOf(coefficients);
+        }
+    }
+
+    /**
+     * No set of coefficients above zero balances it.
+     *
+     * @param kind why
+     * @param onlyLeft elements that appear on the left only
+     * @param onlyRight elements that appear on the right only
+     * @param together elements that cannot be balanced together, each of them needed for that; empty if some appear on one
+     *     side only
+     * @param mediumHelps whether it can be balanced once water and its ions take part
+     */
+    record Impossible(Kind kind, List<String> onlyLeft, List<String> onlyRight, List<String> together, boolean mediumHelps)
+            implements Balance, BalanceTrouble {
+        public Impossible {
+            onlyLeft = List.copyOf(onlyLeft);
+            onlyRight = List.copyOf(onlyRight);
+            together = List.copyOf(together);
+        }
+
+        /** Why no coefficients can balance an equation. */
+        public enum Kind {
+            /** An element appears on one side only. */
+            ONE_SIDED,
+            /** The elements appear on both sides, but no coefficients above zero balance them together. */
+            NO_POSITIVE_SET,
+            /** The atoms can be balanced, the charge cannot at the same time. */
+            CHARGE
+        }
+
+        @Override
+        public String id() {
+            return "impossible-equation";
+        }
+    }
+
+    /**
+     * Several independent reactions between the same species, which can be mixed in any proportion.
+     *
+     * @param reactions as many as are independent: for each term its coefficient, whole, zero or above, without a common
+     *     divisor; every term takes part in one of them
+     * @param balancesAsWritten whether it balances with the coefficients written, 1 where none is
+     * @param examples the same reactions written out, left out what does not take part
+     */
+    record Ambiguous(List<List<BigInteger>> reactions, boolean balancesAsWritten, List<String> examples)
+            implements Balance, BalanceTrouble {
+        public Ambiguous {
+            reactions = reactions.stream().map(List::copyOf).toList();
+            examples = List.copyOf(examples);
+        }
+
+        @Override
+        public String id() {
+            return "ambiguous-equation";
+        }
+    }
+
+    /** What came of checking the coefficients that are written. */
+    sealed interface Check {
+        /** They are right, if not always the lowest; as written, 1 where none is. */
+        record Correct(List<Rational> coefficients) implements Check {
+            public Correct {
+                coefficients = List.copyOf(coefficients);
+            }
+        }
+
+        /** Elements whose atoms differ, in the order of their first appearance; at least one. */
+        record Unbalanced(List<ElementCount> elements) implements Check, BalanceTrouble {
+            public Unbalanced {
+                elements = List.copyOf(elements);
+            }
+
+            @Override
+            public String id() {
+                return "unbalanced-equation";
+            }
+        }
+
+        /** The atoms balance, the charge does not; in elementary charges. */
+        record ChargeImbalance(Rational left, Rational right) implements Check, BalanceTrouble {
+            @Override
+            public String id() {
+                return "charge-imbalance";
+            }
+        }
+    }
+
+    /** How many atoms of an element stand on each side, coefficients included. */
+    record ElementCount(String element, Rational left, Rational right) {
+        /** {@code O 6 | 4}, for a log. */
+        @Override
+        public String toString() {
+            return element + " " + left + " | " + right;
+        }
+    }
+}
