@@ -8,91 +8,110 @@ import java.util.regex.Pattern;
 
 /** Reads one decimal number from a place in a text. */
 final class NumberReader {
-    static final String SPACES = "[ \\u00A0\\u202F\\u2009\\u2007]";
     private static final int MOST_DIGITS = 40;
+    private static final int LONGEST_EXPONENT = 4;
     private static final BigDecimal GREATEST = new BigDecimal("1e30");
+    private static final BigDecimal LEAST = new BigDecimal("1e-30");
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+    private static final String RAISED = "\\^([-+\\u2212]?[0-9]++)|([\\u207B\\u207A]?[" + SUPERSCRIPTS + "]++)";
 
-    /** Groups: sign; digits with marks; exponent behind e; exponent behind × 10; the same as superscripts. */
+    /** Groups: sign; digits with marks, in groups of three or not; exponent behind e; exponent of ten typed, and as superscripts. */
     private static final Pattern NUMBER = Pattern.compile(
             "([-+\\u2212\\u2013]?)"
-            + "((?:[0-9]{1,3}(?:" + SPACES + "[0-9]{3})+(?![0-9])|[0-9]++)(?:[.,][0-9]++)*+[.,]?+|[.,][0-9]++)"
-            + "(?:[eE]([-+\\u2212]?[0-9]++)|" + SPACES + "?[\\u00D7xX*\\u00B7\\u22C5]" + SPACES
-            + "?10(?:\\^([-+\\u2212]?[0-9]++)|([\\u207B\\u207A]?[" + SUPERSCRIPTS + "]++)))?+");
+            + "((?:[0-9]{1,3}(?:" + Blanks.ONE + "[0-9]{3})+(?![0-9])|[0-9]++)(?:[.,][0-9]++)*+[.,]?+|[.,][0-9]++)"
+            + "(?:[eE]([-+\\u2212]?[0-9]++)|" + Blanks.ONE + "?[\\u00D7xX*\\u00B7\\u22C5]" + Blanks.ONE + "?10(?:" + RAISED + "))?+");
+    /** What makes the bare ten in front of it a power of ten. */
+    private static final Pattern POWER = Pattern.compile(RAISED);
 
     private NumberReader() {
     }
 
-    /** Either a number, and where it ends, or a trouble. */
+    /**
+     * A number and where it ends, or a trouble.
+     *
+     * @param number as typed, with an ASCII sign, a point and an {@code e}
+     */
     record Read(String number, double value, int decimals, int significant, int end, Optional<NumberTrouble> trouble) {
-        private static Read of(NumberTrouble trouble) {
-            return new Read("", 0, 0, 1, trouble.to(), Optional.of(trouble));
-        }
     }
 
     static Read read(String text, int from) {
         Matcher matcher = NUMBER.matcher(text).region(from, text.length());
         if (!matcher.lookingAt()) {
-            int end = from;
-            while (end < text.length() && !Character.isWhitespace(text.charAt(end)) && end - from < MOST_DIGITS) {
-                end++;
-            }
-            return Read.of(new NumberTrouble.NotANumber(text.substring(from, end), from, Math.max(end, from)));
+            return notANumber(text, from);
         }
         int to = matcher.end();
-        String typed = matcher.group();
-        String digits = matcher.group(2).replaceAll(SPACES, "");
+        String digits = matcher.group(2).replaceAll(Blanks.ONE, "");
         if (digits.length() > MOST_DIGITS + 1) {
-            return Read.of(new NumberTrouble.TooLarge(typed.substring(0, MOST_DIGITS), from, to));
+            return tooLarge(text, from, to);
         }
         String sign = matcher.group(1).isEmpty() || matcher.group(1).equals("+") ? "" : "-";
-        Optional<List<String>> readings = readings(digits);
-        if (readings.isPresent()) {
-            return Read.of(new NumberTrouble.Ambiguous(typed, readings.get().stream().map(reading -> sign + reading).toList(),
+        List<String> readings = readings(digits);
+        if (readings.size() != 1 || digits.chars().filter(c -> c == '.' || c == ',').count() > 1) {
+            return failed(new NumberTrouble.Ambiguous(matcher.group(), readings.stream().map(reading -> sign + reading).toList(),
                     from, to));
         }
-        String mantissa = digits.replace(',', '.');
-        String exponent = exponent(matcher);
-        if (exponent.length() > 4) {
-            return Read.of(new NumberTrouble.TooLarge(typed.length() > MOST_DIGITS ? typed.substring(0, MOST_DIGITS) : typed,
-                    from, to));
+        String exponent = exponent(matcher, 3);
+        String mantissa = readings.get(0);
+        Matcher power = POWER.matcher(text).region(to, text.length());
+        if (digits.equals("10") && exponent.isEmpty() && power.lookingAt()) {
+            mantissa = "1";
+            exponent = exponent(power, 1);
+            to = power.end();
+        }
+        if (exponent.length() > LONGEST_EXPONENT) {
+            return tooLarge(text, from, to);
         }
         String number = sign + mantissa + (exponent.isEmpty() ? "" : "e" + exponent);
         BigDecimal value = new BigDecimal(number);
-        boolean tooSmall = value.signum() != 0 && BigDecimal.ONE.movePointLeft(30).compareTo(value.abs()) > 0;
-        if (value.abs().compareTo(GREATEST) > 0 || tooSmall) {
-            return Read.of(new NumberTrouble.TooLarge(typed, from, to));
-        }
-        return new Read(number, value.doubleValue(), value.scale(), Digits.significantOf(number), to, Optional.empty());
+        boolean reckonable = value.signum() == 0 || value.abs().compareTo(GREATEST) <= 0 && value.abs().compareTo(LEAST) >= 0;
+        return reckonable
+                ? new Read(number, value.doubleValue(), value.scale(), Digits.significantOf(number), to, Optional.empty())
+                : tooLarge(text, from, to);
     }
 
-    /** The readings of digits whose marks may part thousands; empty where there is only one reading. */
-    private static Optional<List<String>> readings(String digits) {
-        long points = digits.chars().filter(c -> c == '.').count();
-        long commas = digits.chars().filter(c -> c == ',').count();
-        if (points + commas <= 1) {
-            boolean both = digits.matches("[1-9][0-9]{0,2},[0-9]{3}");
-            return both ? Optional.of(List.of(digits.replace(",", ""), digits.replace(',', '.'))) : Optional.empty();
-        }
+    /** The numbers that digits with marks may be: a single comma before three digits may part thousands or decimals. */
+    private static List<String> readings(String digits) {
         int last = Math.max(digits.lastIndexOf('.'), digits.lastIndexOf(','));
-        char mark = digits.charAt(last);
-        boolean thousandsOnly = (mark == '.' ? points : commas) > 1;
+        if (last < 0) {
+            return List.of(digits);
+        }
         String whole = digits.substring(0, last).replaceAll("[.,]", "");
         String rest = digits.substring(last + 1);
-        return Optional.of(List.of(thousandsOnly ? whole + rest : whole + "." + rest));
+        if (digits.indexOf(digits.charAt(last)) < last) {
+            // The same mark twice cannot part decimals.
+            return List.of(whole + rest);
+        }
+        return digits.matches("[1-9][0-9]{0,2},[0-9]{3}") ? List.of(whole + rest, whole + "." + rest) : List.of(whole + "." + rest);
     }
 
-    private static String exponent(Matcher matcher) {
-        for (int group = 3; group <= 5; group++) {
-            if (matcher.group(group) != null) {
-                StringBuilder plain = new StringBuilder();
-                for (char c : matcher.group(group).toCharArray()) {
-                    int raised = SUPERSCRIPTS.indexOf(c);
-                    plain.append(raised >= 0 ? (char) ('0' + raised) : c == '\u2212' || c == '\u207B' ? '-' : c == '\u207A' ? '+' : c);
-                }
-                return plain.toString();
-            }
+    /** The exponent in the first of the groups that matched, with ASCII digits and sign; empty where there is none. */
+    private static String exponent(Matcher matcher, int firstGroup) {
+        StringBuilder plain = new StringBuilder();
+        for (int group = firstGroup; group <= matcher.groupCount(); group++) {
+            String raised = matcher.group(group) == null ? "" : matcher.group(group);
+            raised.chars().forEach(c -> plain.append(ascii((char) c)));
         }
-        return "";
+        return plain.toString();
+    }
+
+    private static char ascii(char c) {
+        int raised = SUPERSCRIPTS.indexOf(c);
+        return raised >= 0 ? (char) ('0' + raised) : c == '\u2212' || c == '\u207B' ? '-' : c == '\u207A' ? '+' : c;
+    }
+
+    private static Read notANumber(String text, int from) {
+        int end = from;
+        while (end < text.length() && !Blanks.is(text.charAt(end)) && end - from < MOST_DIGITS) {
+            end++;
+        }
+        return failed(new NumberTrouble.NotANumber(text.substring(from, end), Optional.empty(), from, end));
+    }
+
+    private static Read tooLarge(String text, int from, int to) {
+        return failed(new NumberTrouble.TooLarge(text.substring(from, Math.min(to, from + MOST_DIGITS)), from, to));
+    }
+
+    private static Read failed(NumberTrouble trouble) {
+        return new Read("", 0, 0, 1, trouble.to(), Optional.of(trouble));
     }
 }

@@ -1,14 +1,21 @@
 package tarewright.quantity;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Why a text is not a number. */
 public sealed interface NumberTrouble extends QuantityTrouble {
     @Override
     NumberTrouble shifted(int by);
 
-    /** No number stands there, or something stands in it that does not belong to a number. */
-    record NotANumber(String text, int from, int to) implements NumberTrouble {
+    /**
+     * No number stands there, or something stands in it that does not belong to a number.
+     *
+     * @param text what stands there, shortened where it is long; it may be empty
+     * @param suggestion what to write instead, where it is known
+     */
+    record NotANumber(String text, Optional<String> suggestion, int from, int to) implements NumberTrouble {
         @Override
         public String id() {
             return "not-a-number";
@@ -16,7 +23,12 @@ public sealed interface NumberTrouble extends QuantityTrouble {
 
         @Override
         public NotANumber shifted(int by) {
-            return new NotANumber(text, from + by, to + by);
+            return new NotANumber(text, suggestion, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "suggestion", suggestion);
         }
     }
 
@@ -39,6 +51,11 @@ public sealed interface NumberTrouble extends QuantityTrouble {
         public Ambiguous shifted(int by) {
             return new Ambiguous(text, readings, from + by, to + by);
         }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "readings", readings);
+        }
     }
 
     /** Over 10³⁰ in size, nearer to zero than 10⁻³⁰ without being zero, or of more than 40 digits. */
@@ -51,6 +68,11 @@ public sealed interface NumberTrouble extends QuantityTrouble {
         @Override
         public TooLarge shifted(int by) {
             return new TooLarge(text, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text);
         }
     }
 }

@@ -1,13 +1,15 @@
 package tarewright.quantity;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * Why a text is not the quantity that is wanted. Each has a lasting id and the place of the trouble, as offsets in UTF-16 code
  * units within the text that was read.
  */
-public sealed interface QuantityTrouble permits UnitTrouble, NumberTrouble, QuantityTrouble.MissingUnit,
-        QuantityTrouble.WrongDimension, QuantityTrouble.BelowAbsoluteZero, QuantityTrouble.RangeBackwards, StrengthTrouble {
+public sealed interface QuantityTrouble permits UnitTrouble, NumberTrouble, StrengthTrouble, QuantityTrouble.MissingUnit,
+        QuantityTrouble.WrongDimension, QuantityTrouble.BelowAbsoluteZero, QuantityTrouble.RangeBackwards,
+        QuantityTrouble.NotPositive, QuantityTrouble.PercentOver100 {
     /** A lasting name in lower case with hyphens, such as {@code missing-unit}. */
     String id();
 
@@ -19,6 +21,12 @@ public sealed interface QuantityTrouble permits UnitTrouble, NumberTrouble, Quan
 
     /** The same trouble in a longer text, in which the text that was read begins at {@code by}. */
     QuantityTrouble shifted(int by);
+
+    /**
+     * The typed fields by name, for the words: each a String, a number, an Optional of one, or a List of Strings. A dimension is
+     * given by its {@link Kinds#name name}.
+     */
+    Map<String, Object> fields();
 
     /**
      * A bare number where a unit is needed.
@@ -40,6 +48,11 @@ public sealed interface QuantityTrouble permits UnitTrouble, NumberTrouble, Quan
         @Override
         public MissingUnit shifted(int by) {
             return new MissingUnit(text, wanted, suggestions, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "wanted", Kinds.name(wanted), "suggestions", suggestions);
         }
     }
 
@@ -64,6 +77,12 @@ public sealed interface QuantityTrouble permits UnitTrouble, NumberTrouble, Quan
         public WrongDimension shifted(int by) {
             return new WrongDimension(text, wanted, found, unit, suggestions, from + by, to + by);
         }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "wanted", Kinds.name(wanted), "found", Kinds.name(found), "unit", unit,
+                    "suggestions", suggestions);
+        }
     }
 
     /** A thermodynamic temperature of 0 K or less. */
@@ -76,6 +95,11 @@ public sealed interface QuantityTrouble permits UnitTrouble, NumberTrouble, Quan
         @Override
         public BelowAbsoluteZero shifted(int by) {
             return new BelowAbsoluteZero(text, celsius, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "celsius", Digits.decimals(celsius, 2));
         }
     }
 
@@ -93,6 +117,47 @@ public sealed interface QuantityTrouble permits UnitTrouble, NumberTrouble, Quan
         @Override
         public RangeBackwards shifted(int by) {
             return new RangeBackwards(text, suggestion, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "suggestion", suggestion);
+        }
+    }
+
+    /** Zero or less, where only more than nothing makes sense. */
+    record NotPositive(String text, int from, int to) implements QuantityTrouble {
+        @Override
+        public String id() {
+            return "not-positive";
+        }
+
+        @Override
+        public NotPositive shifted(int by) {
+            return new NotPositive(text, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text);
+        }
+    }
+
+    /** A part of a whole that is more than the whole. */
+    record PercentOver100(String text, double percent, int from, int to) implements QuantityTrouble {
+        @Override
+        public String id() {
+            return "percent-over-100";
+        }
+
+        @Override
+        public PercentOver100 shifted(int by) {
+            return new PercentOver100(text, percent, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "percent", percent);
         }
     }
 }

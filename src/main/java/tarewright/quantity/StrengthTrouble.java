@@ -1,6 +1,7 @@
 package tarewright.quantity;
 
 import java.util.List;
+import java.util.Map;
 
 /** Why a text is not the strength of a solution. */
 public sealed interface StrengthTrouble extends QuantityTrouble {
@@ -26,41 +27,19 @@ public sealed interface StrengthTrouble extends QuantityTrouble {
         public AmbiguousPercent shifted(int by) {
             return new AmbiguousPercent(text, readings, from + by, to + by);
         }
-    }
-
-    /** More than all of it. */
-    record PercentOver100(String text, double percent, int from, int to) implements StrengthTrouble {
-        @Override
-        public String id() {
-            return "percent-over-100";
-        }
 
         @Override
-        public PercentOver100 shifted(int by) {
-            return new PercentOver100(text, percent, from + by, to + by);
-        }
-    }
-
-    /** A strength of zero or less. */
-    record NotPositive(String text, int from, int to) implements StrengthTrouble {
-        @Override
-        public String id() {
-            return "not-positive";
-        }
-
-        @Override
-        public NotPositive shifted(int by) {
-            return new NotPositive(text, from + by, to + by);
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "readings", readings);
         }
     }
 
     /**
      * A quantity, but not a strength.
      *
-     * @param unit the unit as printed; empty for a bare number
      * @param suggestions notations of a strength
      */
-    record NotAStrength(String text, String unit, List<String> suggestions, int from, int to) implements StrengthTrouble {
+    record NotAStrength(String text, List<String> suggestions, int from, int to) implements StrengthTrouble {
         public NotAStrength {
             suggestions = List.copyOf(suggestions);
         }
@@ -72,20 +51,34 @@ public sealed interface StrengthTrouble extends QuantityTrouble {
 
         @Override
         public NotAStrength shifted(int by) {
-            return new NotAStrength(text, unit, suggestions, from + by, to + by);
+            return new NotAStrength(text, suggestions, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "suggestions", suggestions);
         }
     }
 
-    /** Nothing, or more than one word, stands behind {@code as}. */
+    /**
+     * Nothing, or more than one word, stands behind {@code as}.
+     *
+     * @param text what stands there; it may be empty
+     */
     record BadAs(String text, int from, int to) implements StrengthTrouble {
         @Override
         public String id() {
-            return "bad-as";
+            return "no-formula-after-as";
         }
 
         @Override
         public BadAs shifted(int by) {
             return new BadAs(text, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text);
         }
     }
 }

@@ -41,8 +41,8 @@ public record Typed(String number, double value, Unit unit, boolean explicitUnit
         return Math.pow(10, -decimals);
     }
 
-    /** The same digits in another unit of the same dimension. */
+    /** The same digits with a unit that stood behind them. */
     Typed in(Unit other) {
-        return new Typed(number, value, other, explicitUnit, plusMinus, upTo, decimals, significantDigits);
+        return new Typed(number, value, other, true, plusMinus, upTo, decimals, significantDigits);
     }
 }

@@ -5,8 +5,8 @@ import java.math.MathContext;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The units that there are, each with its spellings. Closed: a unit that is not here is not a unit.
@@ -20,7 +20,8 @@ final class UnitTable {
     static final MathContext DIGITS = MathContext.DECIMAL128;
 
     private static final Dimension POWER = Dimension.ENERGY.over(Dimension.TIME);
-    private static final Dimension FORCE = Dimension.ENERGY.over(Dimension.LENGTH);
+
+    private static final UnitTable TABLE = new UnitTable();
 
     private final Map<String, Entry> bySymbol = new LinkedHashMap<>();
     private final Map<String, Entry> bySpelling = new HashMap<>();
@@ -41,18 +42,14 @@ final class UnitTable {
     record Entry(Unit unit, BigDecimal factor) {
     }
 
-    private static final class Holder {
-        static final UnitTable TABLE = new UnitTable();
-    }
-
     /** All spellings, the printed symbols among them. */
     static Map<String, Entry> spellings() {
-        return Collections.unmodifiableMap(Holder.TABLE.bySpelling);
+        return Collections.unmodifiableMap(TABLE.bySpelling);
     }
 
     /** The units by printed symbol, in the order in which they are offered. */
     static Map<String, Entry> symbols() {
-        return Collections.unmodifiableMap(Holder.TABLE.bySymbol);
+        return Collections.unmodifiableMap(TABLE.bySymbol);
     }
 
     /** The commonest first, since a list of suggestions keeps this order. */
@@ -84,7 +81,8 @@ final class UnitTable {
         add("nL", Dimension.VOLUME, "1e-12");
         add("m³", Dimension.VOLUME, "1", "m3", "m^3");
         add("mm³", Dimension.VOLUME, "1e-9", "mm3", "mm^3");
-        // One drop of a dropping pipette: common practice, no source. Real drops run from 0.03 mL to 0.07 mL.
+        // Twenty drops to the millilitre (UCUM, [drp]); drops of a real dropping pipette run from 0.03 mL to 0.07 mL (common
+        // practice, no source).
         add("drops", Dimension.VOLUME, "5e-8", "drop");
         // United States liquid measure: a gallon is 231 cubic inches.
         add("gal", Dimension.VOLUME, "3.785411784e-3");
@@ -144,6 +142,7 @@ final class UnitTable {
         add("hPa", Dimension.PRESSURE, "100");
         add("Pa", Dimension.PRESSURE, "1");
         add("MPa", Dimension.PRESSURE, "1e6");
+        add("mPa", Dimension.PRESSURE, "1e-3");
         BigDecimal poundForce = new BigDecimal("0.45359237").multiply(new BigDecimal("9.80665"));
         put("psi", Dimension.PRESSURE, poundForce.divide(new BigDecimal("0.00064516"), DIGITS));
         add("inHg", Dimension.PRESSURE, "3386.388640341");
@@ -153,6 +152,7 @@ final class UnitTable {
         add("kJ", Dimension.ENERGY, "1000");
         add("J", Dimension.ENERGY, "1");
         add("MJ", Dimension.ENERGY, "1e6");
+        add("mJ", Dimension.ENERGY, "1e-3");
         // The thermochemical calorie.
         add("cal", Dimension.ENERGY, "4.184");
         add("kcal", Dimension.ENERGY, "4184");
@@ -161,7 +161,6 @@ final class UnitTable {
         add("Wh", Dimension.ENERGY, "3600");
         add("W", POWER, "1");
         add("kW", POWER, "1000");
-        add("N", FORCE, "1");
     }
 
     private void fractions() {
@@ -182,12 +181,18 @@ final class UnitTable {
     private void put(Unit unit, BigDecimal factor, String... spellings) {
         Entry entry = new Entry(unit, factor);
         bySymbol.put(unit.symbol(), entry);
-        bySpelling.put(unit.symbol(), entry);
-        // The Greek letter mu is the micro sign to every reader.
-        bySpelling.put(unit.symbol().replace('\u00B5', '\u03BC'), entry);
-        for (String spelling : List.of(spellings)) {
-            bySpelling.put(spelling, entry);
-            bySpelling.put(spelling.replace('\u00B5', '\u03BC'), entry);
+        spell(unit.symbol(), entry);
+        for (String spelling : spellings) {
+            spell(spelling, entry);
+        }
+    }
+
+    /** The Greek letter mu is the micro sign to every reader. */
+    private void spell(String spelling, Entry entry) {
+        for (String letter : Set.of(spelling, spelling.replace('\u00B5', '\u03BC'))) {
+            if (bySpelling.put(letter, entry) != null) {
+                throw new IllegalStateException("two units are spelled " + letter);
+            }
         }
     }
 }

@@ -1,6 +1,7 @@
 package tarewright.quantity;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Why a text is not a unit. */
@@ -13,7 +14,7 @@ public sealed interface UnitTrouble extends QuantityTrouble {
      *
      * @param text the unknown unit alone, without the rest of a compound
      * @param suggestions units that it may stand for, the likeliest first; often one, sometimes none
-     * @param reason why the first is offered, when there is more to say than its spelling
+     * @param reason why the first is offered; empty where there is none
      */
     record Unknown(String text, List<String> suggestions, Optional<NearUnit.Reason> reason, int from, int to)
             implements UnitTrouble {
@@ -29,6 +30,26 @@ public sealed interface UnitTrouble extends QuantityTrouble {
         @Override
         public Unknown shifted(int by) {
             return new Unknown(text, suggestions, reason, from + by, to + by);
+        }
+
+        /**
+         * One list of units, under the name that says why they are offered: {@code litre}, {@code byCase} (the author must say
+         * which), {@code ofKind} (the usual ones of the wanted kind) or {@code suggestions}; the others are empty.
+         */
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "litre", offered("litre"), "byCase", offered("byCase"), "ofKind", offered("ofKind"),
+                    "suggestions", offered("suggestions"));
+        }
+
+        private List<String> offered(String name) {
+            String right = reason.map(given -> switch (given) {
+                case MILLI_NOT_MEGA -> "litre";
+                case CASE_DECIDES -> "byCase";
+                case USUAL -> "ofKind";
+                case LETTER_CASE, ABBREVIATION, NAME, SPELLING -> "suggestions";
+            }).orElse("suggestions");
+            return name.equals(right) ? suggestions : List.of();
         }
     }
 
@@ -47,6 +68,11 @@ public sealed interface UnitTrouble extends QuantityTrouble {
         @Override
         public BadSyntax shifted(int by) {
             return new BadSyntax(text, suggestion, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "suggestion", suggestion);
         }
     }
 }

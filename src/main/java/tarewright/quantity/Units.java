@@ -15,10 +15,18 @@ public final class Units {
 
     /**
      * A unit or a compound of units: {@code g/mol}, {@code J/(g K)}, {@code mol dm^-3}, {@code g/100 mL}. The unit has a
-     * canonical printed symbol, whatever the spelling.
+     * canonical printed symbol, whatever the spelling. A degree Celsius in a compound is a difference.
      */
     public static UnitResult parse(String text) {
-        return new UnitReader(text).read();
+        return UnitReader.read(text);
+    }
+
+    /** As {@link #parse(String)}, where a unit of the wanted kind stands: a mend is offered only if it gives one. */
+    public static UnitResult parse(String text, Dimension wanted) {
+        UnitResult result = UnitReader.read(text);
+        boolean unknown = result instanceof UnitResult.Bad bad && bad.trouble() instanceof UnitTrouble.Unknown;
+        return unknown ? new UnitResult.Bad(NearUnits.fitting((UnitTrouble.Unknown) ((UnitResult.Bad) result).trouble(), text, wanted))
+                : result;
     }
 
     /** The symbols of the units in the table, the commonest of each kind first. */
@@ -35,17 +43,15 @@ public final class Units {
      * Units that an unknown one may stand for, the likeliest first; none where nothing is near. Known mistakes come before
      * likeness of spelling, and the case of a letter alone never decides between {@code mg} and {@code Mg}.
      */
-    public static List<String> near(String typed) {
-        return NearUnits.find(Optional.empty(), typed).stream().map(NearUnit::symbol).toList();
+    public static List<NearUnit> near(String typed) {
+        return NearUnits.find(Optional.empty(), typed);
     }
 
-    /** As {@link #near(String)}, only units of the wanted dimension. */
+    /** As {@link #near(String)}, only symbols of the wanted dimension; the unknown unit may be a compound. */
     public static List<String> near(Dimension wanted, String typed) {
-        return NearUnits.find(Optional.of(wanted), typed).stream().map(NearUnit::symbol).toList();
-    }
-
-    /** As {@link #near(String)}, with the reason for each. */
-    public static List<NearUnit> nearWithReasons(Optional<Dimension> wanted, String typed) {
-        return NearUnits.find(wanted, typed);
+        return parse(typed, wanted) instanceof UnitResult.Bad bad && bad.trouble() instanceof UnitTrouble.Unknown unknown
+                ? unknown.suggestions().stream()
+                        .map(symbol -> typed.substring(0, unknown.from()) + symbol + typed.substring(unknown.to())).toList()
+                : List.of();
     }
 }
