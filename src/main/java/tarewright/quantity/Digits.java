@@ -3,6 +3,7 @@ package tarewright.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.stream.IntStream;
 
 /**
  * Numbers as text: a decimal point, an ASCII minus sign, no grouping, no exponent.
@@ -38,6 +39,27 @@ public final class Digits {
     /** As {@link #significant(double, int)}, half-way to the even digit. */
     public static String significantHalfEven(double value, int figures) {
         return significant(exact(value), figures, RoundingMode.HALF_EVEN);
+    }
+
+    /**
+     * In powers of ten, half-way away from zero: {@code 6.02e23} for 3 figures, {@code 0e0} for zero to one.
+     *
+     * @param figures at least 1
+     */
+    public static String scientific(double value, int figures) {
+        BigDecimal rounded = exact(value).round(new MathContext(figures, RoundingMode.HALF_UP));
+        int power = rounded.signum() == 0 ? 0 : leadingPower(rounded);
+        return plain(rounded.movePointLeft(power).setScale(figures - 1, RoundingMode.UNNECESSARY)) + "e" + power;
+    }
+
+    /** The decimal places that a sum or a difference keeps: the fewest of its terms. */
+    public static int decimalsOfSum(int... decimals) {
+        return IntStream.of(decimals).min().orElseThrow();
+    }
+
+    /** The significant figures that a product or a quotient keeps: the fewest of its factors, exact numbers left out. */
+    public static int figuresOfProduct(int... figures) {
+        return IntStream.of(figures).min().orElseThrow();
     }
 
     /**

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** What a dimension measures, by name: a key for the words, which is the English term of the IUPAC Green Book where it has one. */
+/**
+ * What a dimension measures, by name: a key for the words, which is the English term of the IUPAC Green Book where it has one.
+ */
 public final class Kinds {
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
     private static final Map<Dimension, String> NAMES = Map.ofEntries(

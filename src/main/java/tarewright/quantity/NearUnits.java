@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import tarewright.quantity.NearUnit.Reason;
 
-/** What an unknown unit may stand for: known mistakes by rule, then the same letters in another case, then likeness of spelling. */
+/** What an unknown unit may stand for: the same letters in another case, known mistakes, else likeness of spelling. */
 final class NearUnits {
     private static final int MOST = 5;
     private static final int LONGEST = 24;
@@ -62,8 +62,9 @@ final class NearUnits {
                 .filter(unit -> gives(wanted, text.substring(0, trouble.from()) + unit.symbol() + text.substring(trouble.to())))
                 .toList();
         boolean usual = near.isEmpty() && whole && !usual(wanted).isEmpty();
-        return new UnitTrouble.Unknown(trouble.text(), usual ? usual(wanted) : near.stream().map(NearUnit::symbol).toList(),
-                usual ? Optional.of(Reason.USUAL) : near.stream().findFirst().map(NearUnit::reason), trouble.from(), trouble.to());
+        List<NearUnit> offered = usual
+                ? usual(wanted).stream().map(symbol -> new NearUnit(symbol, Reason.USUAL)).toList() : near;
+        return UnitTrouble.Unknown.of(trouble.text(), offered, trouble.from());
     }
 
     private static boolean gives(Dimension wanted, String mended) {

@@ -15,11 +15,12 @@ final class NumberReader {
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
     private static final String RAISED = "\\^([-+\\u2212]?[0-9]++)|([\\u207B\\u207A]?[" + SUPERSCRIPTS + "]++)";
 
-    /** Groups: sign; digits with marks, in groups of three or not; exponent behind e; exponent of ten typed, and as superscripts. */
+    /** Groups: sign; digits with marks, in threes or not; exponent behind e; exponent of ten behind a caret, and raised. */
     private static final Pattern NUMBER = Pattern.compile(
             "([-+\\u2212\\u2013]?)"
             + "((?:[0-9]{1,3}(?:" + Blanks.ONE + "[0-9]{3})+(?![0-9])|[0-9]++)(?:[.,][0-9]++)*+[.,]?+|[.,][0-9]++)"
-            + "(?:[eE]([-+\\u2212]?[0-9]++)|" + Blanks.ONE + "?[\\u00D7xX*\\u00B7\\u22C5]" + Blanks.ONE + "?10(?:" + RAISED + "))?+");
+            + "(?:[eE]([-+\\u2212]?[0-9]++)|"
+            + Blanks.ONE + "?[\\u00D7xX*\\u00B7\\u22C5]" + Blanks.ONE + "?10(?:" + RAISED + "))?+");
     /** What makes the bare ten in front of it a power of ten. */
     private static final Pattern POWER = Pattern.compile(RAISED);
 
@@ -81,7 +82,8 @@ final class NumberReader {
             // The same mark twice cannot part decimals.
             return List.of(whole + rest);
         }
-        return digits.matches("[1-9][0-9]{0,2},[0-9]{3}") ? List.of(whole + rest, whole + "." + rest) : List.of(whole + "." + rest);
+        String decimal = whole + "." + rest;
+        return digits.matches("[1-9][0-9]{0,2},[0-9]{3}") ? List.of(whole + rest, decimal) : List.of(decimal);
     }
 
     /** The exponent in the first of the groups that matched, with ASCII digits and sign; empty where there is none. */

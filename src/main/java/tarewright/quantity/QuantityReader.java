@@ -10,7 +10,8 @@ import tarewright.quantity.NumberReader.Read;
 final class QuantityReader {
     private static final int LONGEST = 200;
     /** Group 1: the sign of limits. Else the sign or word of a range. */
-    private static final Pattern JOIN = Pattern.compile("(\\u00B1|\\+/-|\\+-)|(?<![A-Za-z])to(?![A-Za-z])|\\u2013|\\u2026|\\.\\.\\.?");
+    private static final Pattern JOIN = Pattern.compile(
+            "(\\u00B1|\\+/-|\\+-)|(?<![A-Za-z])to(?![A-Za-z])|\\u2013|\\u2026|\\.\\.\\.?");
     private static final Pattern BRACKETED = Pattern.compile("^\\s*+\\(([^()]*)\\)");
     private static final Pattern HYPHEN = Pattern.compile(Blanks.ONE + "*+-" + Blanks.ONE + "*+(?=[0-9])");
 
@@ -46,8 +47,10 @@ final class QuantityReader {
     /** Limits may stand in brackets before the unit: {@code (0.20 ± 0.01) g}. Blanks in their place keep the offsets. */
     private String withoutBrackets() {
         Matcher bracketed = BRACKETED.matcher(text);
-        return bracketed.find() && JOIN.matcher(bracketed.group(1)).find()
-                ? text.substring(0, bracketed.start(1) - 1) + " " + bracketed.group(1) + " " + text.substring(bracketed.end()) : text;
+        if (!bracketed.find() || !JOIN.matcher(bracketed.group(1)).find()) {
+            return text;
+        }
+        return text.substring(0, bracketed.start(1) - 1) + " " + bracketed.group(1) + " " + text.substring(bracketed.end());
     }
 
     private QuantityResult one(String plain, Read number) {
@@ -127,8 +130,8 @@ final class QuantityReader {
     }
 
     private QuantityResult different(Unit wantedUnit, Unit found) {
-        return bad(new QuantityTrouble.WrongDimension(Blanks.strip(text), wantedUnit.dimension(), found.dimension(), found.symbol(),
-                Units.of(wantedUnit.dimension()), 0, text.length()));
+        return bad(new QuantityTrouble.WrongDimension(Blanks.strip(text), wantedUnit.dimension(), found.dimension(),
+                found.symbol(), Units.of(wantedUnit.dimension()), 0, text.length()));
     }
 
     private static QuantityResult bad(QuantityTrouble trouble) {

@@ -26,8 +26,8 @@ public sealed interface Strength {
     }
 
     /**
-     * Volume of pure liquid solute over the volume of the solution made from it: {@code 70 % v/v}; SI unit 1, over 0 to 1. The volumes
-     * of solute and solvent do not add up to that of the solution.
+     * Volume of pure liquid solute over the volume of the solution made from it: {@code 70 % v/v}; SI unit 1, over 0 to 1. The
+     * volumes of solute and solvent do not add up to that of the solution.
      */
     record VolumeFraction(Typed typed, Optional<String> asFormula) implements Strength {
     }

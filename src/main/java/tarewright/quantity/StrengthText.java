@@ -76,7 +76,8 @@ public final class StrengthText {
 
     private static StrengthResult withUnit(Typed typed, String amount, Optional<String> formula) {
         if (!typed.explicitUnit()) {
-            return bad(new QuantityTrouble.MissingUnit(Blanks.strip(amount), Dimension.CONCENTRATION, NOTATIONS, 0, amount.length()));
+            return bad(new QuantityTrouble.MissingUnit(Blanks.strip(amount), Dimension.CONCENTRATION, NOTATIONS, 0,
+                    amount.length()));
         }
         Dimension dimension = typed.dimension();
         String symbol = typed.unit().symbol();
@@ -93,7 +94,8 @@ public final class StrengthText {
             return checked(new Strength.VolumeFraction(typed, formula), amount);
         }
         return switch (symbol) {
-            case "%", "‰" -> ambiguous(amount, symbol, symbol + " w/w", symbol + " w/v", symbol + " v/v");
+            case "%" -> ambiguous(amount, symbol, "% w/w", "% w/v", "% v/v");
+            case "‰" -> ambiguous(amount, symbol, "g/kg", "g/L", "mL/L");
             case "ppm" -> ambiguous(amount, symbol, "mg/kg", "mg/L");
             case "ppb" -> ambiguous(amount, symbol, "µg/kg", "µg/L");
             default -> notAStrength(amount);
@@ -103,8 +105,8 @@ public final class StrengthText {
     private static StrengthResult ambiguous(String amount, String symbol, String... readings) {
         String shown = Blanks.strip(amount);
         String number = Blanks.strip(shown.substring(0, shown.lastIndexOf(symbol)));
-        return bad(new StrengthTrouble.AmbiguousPercent(shown, List.of(readings).stream().map(unit -> number + " " + unit).toList(),
-                0, amount.length()));
+        List<String> written = List.of(readings).stream().map(unit -> number + " " + unit).toList();
+        return bad(new StrengthTrouble.AmbiguousPercent(shown, written, 0, amount.length()));
     }
 
     /** Whether a unit is one of a kind over another, or over a power of ten of it: {@code g/kg}, {@code g/100 g}. */

@@ -185,7 +185,7 @@ final class UnitReader {
     }
 
     private static boolean endsName(char c) {
-        return Blanks.is(c) || DOTS.indexOf(c) >= 0 || STROKE_OR_BRACKET.indexOf(c) >= 0 || c == '^' || MINUS.indexOf(c) >= 0 || digit(c) >= 0;
+        return Blanks.is(c) || (DOTS + STROKE_OR_BRACKET + MINUS + "^").indexOf(c) >= 0 || digit(c) >= 0;
     }
 
     private static int digit(char c) {
@@ -199,8 +199,6 @@ final class UnitReader {
     }
 
     private static UnitTrouble unknown(String name, int from) {
-        List<NearUnit> near = NearUnits.find(Optional.empty(), name);
-        return new UnitTrouble.Unknown(name, near.stream().map(NearUnit::symbol).toList(),
-                near.stream().findFirst().map(NearUnit::reason), from, from + name.length());
+        return UnitTrouble.Unknown.of(name, NearUnits.find(Optional.empty(), name), from);
     }
 }

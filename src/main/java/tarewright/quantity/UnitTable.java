@@ -11,9 +11,9 @@ import java.util.Set;
 /**
  * The units that there are, each with its spellings. Closed: a unit that is not here is not a unit.
  *
- * <p>Sources: SI Brochure, 9th edition: tables 2, 4 and 7 (units and prefixes), table 8 (min, h, d, L, t, eV); NIST SP 811 (2008),
- * appendix B.8 (inch-pound, customary volume, atm, torr, mmHg, inHg, psi, cal). Values written from memory of these tables and
- * held by the tests against UCUM and the reference implementation of JSR 385.
+ * <p>Sources: SI Brochure, 9th edition, tables 2, 4 and 7 (units and prefixes) and 8 (min, h, d, L, t, eV); NIST SP 811 (2008),
+ * appendix B.8 (inch-pound, customary volume, atm, torr, mmHg, inHg, psi, cal). The values were written from memory of these
+ * tables; the tests hold them against UCUM as a reference library reads it.
  */
 final class UnitTable {
     /** Enough digits that a quotient of exact factors rounds to the nearest double. */

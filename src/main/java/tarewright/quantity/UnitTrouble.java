@@ -22,6 +22,11 @@ public sealed interface UnitTrouble extends QuantityTrouble {
             suggestions = List.copyOf(suggestions);
         }
 
+        static Unknown of(String text, List<NearUnit> near, int from) {
+            return new Unknown(text, near.stream().map(NearUnit::symbol).toList(),
+                    near.stream().findFirst().map(NearUnit::reason), from, from + text.length());
+        }
+
         @Override
         public String id() {
             return "unknown-unit";

@@ -24,9 +24,8 @@ public final class Units {
     /** As {@link #parse(String)}, where a unit of the wanted kind stands: a mend is offered only if it gives one. */
     public static UnitResult parse(String text, Dimension wanted) {
         UnitResult result = UnitReader.read(text);
-        boolean unknown = result instanceof UnitResult.Bad bad && bad.trouble() instanceof UnitTrouble.Unknown;
-        return unknown ? new UnitResult.Bad(NearUnits.fitting((UnitTrouble.Unknown) ((UnitResult.Bad) result).trouble(), text, wanted))
-                : result;
+        return result instanceof UnitResult.Bad bad && bad.trouble() instanceof UnitTrouble.Unknown unknown
+                ? new UnitResult.Bad(NearUnits.fitting(unknown, text, wanted)) : result;
     }
 
     /** The symbols of the units in the table, the commonest of each kind first. */
