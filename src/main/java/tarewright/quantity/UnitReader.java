@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reads one unit or compound of units. Spaces, dots and asterisks multiply; one stroke divides, by one unit or by a product in
+ * Reads one unit or compound of units. Spaces, dots, full stops and asterisks multiply; one stroke divides, by one unit or by a product in
  * brackets; powers are {@code ^-1}, {@code -1}, {@code 3} or superscripts behind a unit.
  */
 final class UnitReader {
@@ -13,7 +13,8 @@ final class UnitReader {
     private static final int MOST_TERMS = 8;
     private static final int HIGHEST_POWER = 9;
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-    private static final String DOTS = "\u00B7\u22C5*";
+    /** Signs between units that multiply. A full stop is the dot of a keyboard without one. */
+    private static final String DOTS = "\u00B7\u22C5*.";
     private static final String STROKE_OR_BRACKET = "/()";
     private static final String MINUS = "-\u2212\u207B";
     private static final List<String> MULTIPLES = List.of("1000", "100", "10");
@@ -45,7 +46,7 @@ final class UnitReader {
             return new UnitResult.Bad(badSyntax(Optional.empty()));
         }
         at = Blanks.skip(text, 0);
-        if (NearUnits.isKnownMistake(whole)) {
+        if (NearUnits.isKnownMistake(whole) || whole.endsWith(".")) {
             return new UnitResult.Bad(unknown(whole, at));
         }
         compound();

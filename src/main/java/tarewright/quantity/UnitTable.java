@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * The units that there are, each with its spellings. Closed: a unit that is not here is not a unit.
@@ -189,10 +188,15 @@ final class UnitTable {
 
     /** The Greek letter mu is the micro sign to every reader. */
     private void spell(String spelling, Entry entry) {
-        for (String letter : Set.of(spelling, spelling.replace('\u00B5', '\u03BC'))) {
-            if (bySpelling.put(letter, entry) != null) {
-                throw new IllegalStateException("two units are spelled " + letter);
-            }
+        spellOnce(spelling, entry);
+        if (spelling.indexOf('\u00B5') >= 0) {
+            spellOnce(spelling.replace('\u00B5', '\u03BC'), entry);
+        }
+    }
+
+    private void spellOnce(String spelling, Entry entry) {
+        if (bySpelling.put(spelling, entry) != null) {
+            throw new IllegalStateException("two units are spelled " + spelling);
         }
     }
 }
