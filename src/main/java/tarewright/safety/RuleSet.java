@@ -1,0 +1,18 @@
+package tarewright.safety;
+
+import java.util.Set;
+
+/**
+ * Which list was used, to be printed on the panel.
+ *
+ * @param id such as {@code eu-clp}
+ * @param countries the codes (ISO 3166) for which it is the country's own
+ * @param title the regulation
+ * @param edition its state
+ * @param note what else to know of the edition
+ */
+public record RuleSet(String id, Set<String> countries, String title, String edition, String note, Reference reference) {
+    public RuleSet {
+        countries = Set.copyOf(countries);
+    }
+}

@@ -1,0 +1,24 @@
+package tarewright.safety;
+
+import java.util.List;
+
+/** The tables of one rule set, as a country has them. */
+public record Rulebook(RuleSet ruleSet, SubstanceTable substances, List<GenericLimit> genericLimits, List<AcuteEstimate> acuteEstimates,
+        List<FlammableBand> flammableBands, List<SupplementalLimit> supplementalLimits, List<LabelElement> labelElements,
+        List<PictogramRule> pictogramRules, List<CoveredStatement> covered, StatementList statements) {
+    public Rulebook {
+        genericLimits = List.copyOf(genericLimits);
+        acuteEstimates = List.copyOf(acuteEstimates);
+        flammableBands = List.copyOf(flammableBands);
+        supplementalLimits = List.copyOf(supplementalLimits);
+        labelElements = List.copyOf(labelElements);
+        pictogramRules = List.copyOf(pictogramRules);
+        covered = List.copyOf(covered);
+    }
+
+    /** The same rules with other substances. */
+    public Rulebook with(SubstanceTable other) {
+        return new Rulebook(ruleSet, other, genericLimits, acuteEstimates, flammableBands, supplementalLimits, labelElements,
+                pictogramRules, covered, statements);
+    }
+}

@@ -1,0 +1,6 @@
+package tarewright.safety;
+
+/** The two signal words of GHS. */
+public enum SignalWord {
+    WARNING, DANGER
+}
