@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reads one unit or compound of units. Spaces, dots, full stops and asterisks multiply; one stroke divides, by one unit or by a product in
+ * Reads one unit or compound of units. Spaces, dots, full stops and asterisks multiply; one stroke divides, by one unit or by a
+ * product in
  * brackets; powers are {@code ^-1}, {@code -1}, {@code 3} or superscripts behind a unit.
  */
 final class UnitReader {

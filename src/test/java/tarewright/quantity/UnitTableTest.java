@@ -21,7 +21,7 @@ class UnitTableTest {
         assertEquals(factor, unit(symbol).factor(), factor * 1e-15);
     }
 
-    /** NIST SP 811 (2008), appendix B.8: the factors printed in bold there are exact. Printed to seven digits where not; from memory. */
+    /** NIST SP 811 (2008), appendix B.8, from memory: the factors in bold there are exact, the others have seven digits. */
     @ParameterizedTest
     @CsvSource({
         "atm, 1.01325e5, exact", "in, 2.54e-2, exact", "ft, 3.048e-1, exact", "yd, 9.144e-1, exact", "mi, 1.609344e3, exact",
@@ -72,7 +72,8 @@ class UnitTableTest {
 
     @ParameterizedTest
     @CsvSource({
-        "uL, µL", "\u03BCL, µL", "\u00B5L, µL", "ug, µg", "\u03BCmol, µmol", "um, µm", "cm3, cm³", "cm^3, cm³", "dm3, dm³", "m3, m³",
+        "uL, µL", "\u03BCL, µL", "\u00B5L, µL", "ug, µg", "\u03BCmol, µmol", "um, µm", "cm3, cm³", "cm^3, cm³", "dm3, dm³",
+        "m3, m³",
         "degC, °C", "\u2103, °C", "\u212A, K", "degF, °F", "torr, Torr", "M, mol/L", "mM, mmol/L", "uM, µmol/L", "drop, drops",
         "floz, fl oz",
     })
@@ -82,7 +83,8 @@ class UnitTableTest {
 
     /** A letter in another case is another unit or none. */
     @ParameterizedTest
-    @CsvSource({"Ml", "ML", "ml", "l", "Mg", "MG", "KG", "Kg", "G", "S", "H", "Mol", "KPA", "pa", "k", "c", "ATM", "j", "mM/l", "N"})
+    @CsvSource({"Ml", "ML", "ml", "l", "Mg", "MG", "KG", "Kg", "G", "S", "H", "Mol", "KPA", "pa", "k", "c", "ATM", "j",
+        "mM/l", "N"})
     void whatIsNoUnit(String typed) {
         assertTrue(Units.parse(typed) instanceof UnitResult.Bad bad && bad.trouble().id().equals("unknown-unit"), typed);
     }
