@@ -55,14 +55,19 @@ public final class SourceText {
         return at >= 0 ? at + 1 : -at - 1;
     }
 
-    /** A line's text without its line end; lines count from 1. */
-    public String line(int line) {
+    /** The offset behind a line's last character, before its line end; lines count from 1. */
+    public int endOfLine(int line) {
         int start = lineStarts[line - 1];
         int end = line < lineStarts.length ? lineStarts[line] : content.length();
         while (end > start && (content.charAt(end - 1) == '\n' || content.charAt(end - 1) == '\r')) {
             end--;
         }
-        return content.substring(start, end);
+        return end;
+    }
+
+    /** A line's text without its line end; lines count from 1. */
+    public String line(int line) {
+        return content.substring(startOfLine(line), endOfLine(line));
     }
 
     /** A place in this text. */

@@ -80,10 +80,10 @@ public record Fields(List<Field> all) {
         public Piece trimmed() {
             int from = 0;
             int to = text.length();
-            while (from < to && Character.isWhitespace(text.charAt(from))) {
+            while (from < to && Spaces.isSpace(text.charAt(from))) {
                 from++;
             }
-            while (to > from && Character.isWhitespace(text.charAt(to - 1))) {
+            while (to > from && Spaces.isSpace(text.charAt(to - 1))) {
                 to--;
             }
             return part(from, to);

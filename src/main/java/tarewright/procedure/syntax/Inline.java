@@ -20,7 +20,12 @@ public sealed interface Inline {
         inline.inside().forEach(i -> walk(i, visit));
     }
 
-    /** Plain words; raw HTML of the author's, other than comments, ends up here as text. */
+    /**
+     * Plain words; raw HTML of the author's, other than comments, ends up here as text.
+     *
+     * @param text what is to be read: escapes and entities decoded, a line break made one space. Where there are none of
+     *         these, exactly what stands at {@code span}
+     */
     record Words(String text, Span span) implements Inline {
     }
 
@@ -45,7 +50,16 @@ public sealed interface Inline {
         }
     }
 
-    record Picture(String alternative, String destination, Span span) implements Inline {
+    /**
+     * A picture.
+     *
+     * @param alternative the words of its description, references as they stand in braces
+     * @param inside the description with its references
+     */
+    record Picture(String alternative, List<Inline> inside, String destination, Span span) implements Inline {
+        public Picture {
+            inside = List.copyOf(inside);
+        }
     }
 
     record HardBreak(Span span) implements Inline {

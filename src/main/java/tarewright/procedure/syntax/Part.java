@@ -112,7 +112,7 @@ public sealed interface Part permits Part.Heading, Part.Paragraph, Part.Items, P
         }
     }
 
-    /** Code to be shown as it stands, or a block of raw HTML shown as text. */
+    /** Code to be shown as it stands, each line with its line end. A block of HTML is a paragraph, its tags words. */
     record Literal(String text, Span span) implements Part {
     }
 
