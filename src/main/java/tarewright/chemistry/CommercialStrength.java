@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param note may be empty
  * @param provenance of the row
  */
-public record CommercialStrength(String name, String solute, boolean household, double strength, Basis basis,
+public record CommercialStrength(String name, Formula solute, boolean household, double strength, Basis basis,
         OptionalDouble density, double concentration, String note, Provenance provenance) {
     /** What a printed strength counts. */
     public enum Basis {

@@ -21,7 +21,7 @@ public enum Constants {
     MOLAR_VOLUME_101_325_KPA(0.02241396954, 0, "m3/mol", "CODATA 2022 (and 2018), exact, printed to 10 digits"),
     /** Molar mass of dry air. */
     AIR_MOLAR_MASS(0.02896546, 0.00000017, "kg/mol",
-            "Picard, Davis, Gläser and Fujii, Metrologia 45 (2008) 149, CIPM-2007 air with 400 ppm carbon dioxide");
+            "Picard, Davis, Gläser and Fujii, Metrologia 45 (2008) 149, CIPM-2007 air with 400 ppm carbon dioxide; the uncertainty from memory");
 
     private final double value;
     private final double uncertainty;
@@ -32,7 +32,7 @@ public enum Constants {
         this.value = value;
         this.uncertainty = uncertainty;
         this.unit = unit;
-        this.provenance = new Provenance(source, Confidence.MEMORY);
+        this.provenance = new Provenance(source, Confidence.LIBRARY);
     }
 
     /** In the coherent SI unit that {@link #unit()} names. */

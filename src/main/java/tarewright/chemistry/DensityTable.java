@@ -11,7 +11,7 @@ import tarewright.chemistry.TableValue.OutOfRange;
  * @param name of the solute
  * @param densities mass fraction (0 to 1) to density in kg/m³, from 0
  */
-public record DensityTable(String solute, String name, Curve densities) {
+public record DensityTable(Formula solute, String name, Curve densities) {
     /** The greatest mass fraction that is known. */
     public double strongest() {
         return densities.last();

@@ -8,5 +8,5 @@ package tarewright.chemistry;
  * @param upper volume fraction (0 to 1), the higher of the two published
  * @param provenance of the row
  */
-public record FlammableLimits(String formula, double lower, double upper, Provenance provenance) {
+public record FlammableLimits(Formula formula, double lower, double upper, Provenance provenance) {
 }

@@ -7,6 +7,8 @@ import tarewright.chemistry.TableValue.OutOfRange;
 
 /**
  * How much of a gas dissolves in water: Henry's law solubility constant, molecules as such, without what reacts with the water.
+ * With one slope for all temperatures it lies within 5 % of the equations of IAPWS G7-04 from 10 °C to 35 °C, and within 10 %
+ * from 0 °C to 40 °C.
  *
  * @param formula of the gas
  * @param name of the gas
@@ -15,15 +17,15 @@ import tarewright.chemistry.TableValue.OutOfRange;
  * @param reacts how it reacts with water, so that more dissolves than the constant says; empty if it does not
  * @param provenance of the row
  */
-public record GasSolubility(String formula, String name, double henry, double slope, Optional<String> reacts,
+public record GasSolubility(Formula formula, String name, double henry, double slope, Optional<String> reacts,
         Provenance provenance) {
-    /** The range in K: what the constant slope is good for. */
+    /** Coldest temperature in K at which the constant slope is used. */
     public static final double FROM = 273.15;
-    /** The range in K: what the constant slope is good for. */
-    public static final double TO = 333.15;
+    /** Hottest temperature in K at which the constant slope is used. */
+    public static final double TO = 313.15;
 
     /**
-     * The constant in mol/(m³ Pa) at a temperature from 0 °C to 60 °C.
+     * The constant in mol/(m³ Pa) at a temperature from 0 °C to 40 °C.
      *
      * @param kelvin temperature
      */
@@ -38,7 +40,7 @@ public record GasSolubility(String formula, String name, double henry, double sl
     /**
      * Concentration in mol/m³ of water that has stood under the gas long enough.
      *
-     * @param kelvin temperature, 0 °C to 60 °C
+     * @param kelvin temperature, 0 °C to 40 °C
      * @param pascal partial pressure of the gas
      */
     public TableValue concentration(double kelvin, double pascal) {

@@ -12,7 +12,7 @@ import tarewright.chemistry.TableValue.OutOfRange;
  * @param saturated temperature in °C to grams of {@code formula} in 100 g of water; one row or more
  * @param note may be empty
  */
-public record SaltSolubility(String formula, String solidPhase, Curve saturated, String note) {
+public record SaltSolubility(Formula formula, Formula solidPhase, Curve saturated, String note) {
     /**
      * Grams of the anhydrous solid in 100 g of water when saturated.
      *

@@ -9,14 +9,14 @@ import java.util.Optional;
  * @param id a lasting name in lower case with hyphens
  * @param name IUPAC name in British spelling
  * @param synonyms other names in use, the commonest first
- * @param formulaText as IUPAC writes it; empty for a mixture without one formula, such as litmus
- * @param state at 20 °C: {@code s}, {@code l}, {@code g}, or {@code aq} for what is only known in solution
+ * @param formula as IUPAC writes it; empty for a mixture without one formula, such as litmus
+ * @param state at 20 °C; {@link State#AQUEOUS} for what is met in solution only
  * @param casNumber registry number, if known
  * @param density of the pure liquid or solid at 20 °C, if known
  * @param note on the form in which it is met; may be empty
  * @param provenance of name, formula and state
  */
-public record Substance(String id, String name, List<String> synonyms, Optional<String> formulaText, String state,
+public record Substance(String id, String name, List<String> synonyms, Optional<Formula> formula, State state,
         Optional<String> casNumber, Optional<Density> density, String note, Provenance provenance) {
     public Substance {
         synonyms = List.copyOf(synonyms);

@@ -13,7 +13,7 @@ import tarewright.chemistry.TableValue.OutOfRange;
  * @param coefficients a₁ to a₅ in cm³/mol: B = Σ aᵢ (298.15 K/T − 1)^(i−1)
  * @param provenance of the row
  */
-public record Virial(String formula, String name, List<Double> coefficients, Provenance provenance) {
+public record Virial(Formula formula, String name, List<Double> coefficients, Provenance provenance) {
     /** The range in K within which it is used here. */
     public static final double FROM = 273.15;
     /** The range in K within which it is used here. */

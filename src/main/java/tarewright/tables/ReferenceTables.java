@@ -2,11 +2,13 @@ package tarewright.tables;
 
 import java.util.List;
 import java.util.Optional;
-import tarewright.chemistry.AcidConstant;
+import tarewright.chemistry.AcidConstants;
 import tarewright.chemistry.CommercialStrength;
 import tarewright.chemistry.Densities;
+import tarewright.chemistry.Elements;
 import tarewright.chemistry.FlammableLimits;
 import tarewright.chemistry.FormationEnthalpies;
+import tarewright.chemistry.Formula;
 import tarewright.chemistry.GasSolubility;
 import tarewright.chemistry.SaltSolubility;
 import tarewright.chemistry.Substances;
@@ -15,6 +17,7 @@ import tarewright.chemistry.Virial;
 /**
  * All chemical data of the product.
  *
+ * @param elements atomic weights
  * @param substances names, formulas, densities
  * @param densities of solutions
  * @param strengths as sold
@@ -25,35 +28,39 @@ import tarewright.chemistry.Virial;
  * @param saltSolubilities in water
  * @param acidConstants pKa of acids, of the acids of bases, of indicators
  */
-public record ReferenceTables(Substances substances, Densities densities, List<CommercialStrength> strengths,
+public record ReferenceTables(Elements elements, Substances substances, Densities densities, List<CommercialStrength> strengths,
         List<GasSolubility> gasSolubilities, List<Virial> virials, List<FlammableLimits> flammableLimits,
-        FormationEnthalpies enthalpies, List<SaltSolubility> saltSolubilities, List<AcidConstant> acidConstants) {
+        FormationEnthalpies enthalpies, List<SaltSolubility> saltSolubilities, AcidConstants acidConstants) {
     public ReferenceTables {
         strengths = List.copyOf(strengths);
         gasSolubilities = List.copyOf(gasSolubilities);
         virials = List.copyOf(virials);
         flammableLimits = List.copyOf(flammableLimits);
         saltSolubilities = List.copyOf(saltSolubilities);
-        acidConstants = List.copyOf(acidConstants);
     }
 
     /** Henry's law constant of a gas. */
-    public Optional<GasSolubility> gasSolubility(String formula) {
-        return gasSolubilities.stream().filter(row -> row.formula().equals(formula)).findFirst();
+    public Optional<GasSolubility> gasSolubility(Formula gas) {
+        return gasSolubilities.stream().filter(row -> row.formula().sameComposition(gas)).findFirst();
     }
 
     /** Second virial coefficient of a gas. */
-    public Optional<Virial> virial(String formula) {
-        return virials.stream().filter(row -> row.formula().equals(formula)).findFirst();
+    public Optional<Virial> virial(Formula gas) {
+        return virials.stream().filter(row -> row.formula().sameComposition(gas)).findFirst();
     }
 
-    /** Limits within which a gas burns in air; empty for a gas that does not or that is not in the table. */
-    public Optional<FlammableLimits> flammableLimits(String formula) {
-        return flammableLimits.stream().filter(row -> row.formula().equals(formula)).findFirst();
+    /** Limits within which a gas burns in air; empty for a gas that does not burn, or that is not in the table. */
+    public Optional<FlammableLimits> flammableLimits(Formula gas) {
+        return flammableLimits.stream().filter(row -> row.formula().sameComposition(gas)).findFirst();
     }
 
     /** Solubility of a solid, by its anhydrous formula. */
-    public Optional<SaltSolubility> saltSolubility(String formula) {
-        return saltSolubilities.stream().filter(row -> row.formula().equals(formula)).findFirst();
+    public Optional<SaltSolubility> saltSolubility(Formula anhydrous) {
+        return saltSolubilities.stream().filter(row -> row.formula().sameComposition(anhydrous)).findFirst();
+    }
+
+    /** Every row that is from memory: unproven, and to be marked where it is printed. */
+    public List<Unproven> unproven() {
+        return Unproven.in(this);
     }
 }

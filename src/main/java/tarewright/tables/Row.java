@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import tarewright.chemistry.Confidence;
+import tarewright.chemistry.Formula;
 import tarewright.chemistry.Provenance;
+import tarewright.chemistry.State;
 
 /** A row of one of the product's data files; a missing or unreadable cell is a fault of the product. */
 record Row(String file, int number, Map<String, String> cells) {
@@ -34,6 +36,21 @@ record Row(String file, int number, Map<String, String> cells) {
 
     OptionalDouble optionalNumber(String column) {
         return text(column).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(number(column));
+    }
+
+    /** A formula. */
+    Formula formula(String column) {
+        return Formula.parse(text(column)).value().orElseThrow(() ->
+                new IllegalStateException(file + ", row " + number + ", " + column + ": no formula: " + text(column)));
+    }
+
+    Optional<Formula> optionalFormula(String column) {
+        return optional(column).map(cell -> formula(column));
+    }
+
+    State state(String column) {
+        return State.of(text(column)).orElseThrow(() ->
+                new IllegalStateException(file + ", row " + number + ": no state " + text(column)));
     }
 
     /** A cell that holds several values between bars. */
