@@ -37,13 +37,13 @@ final class NearUnits {
         return KnownMistakes.find(typed).isPresent();
     }
 
+    /** @param wanted the kind that likeness of spelling looks in; a known mistake is known whatever is wanted */
     static List<NearUnit> find(Optional<Dimension> wanted, String typed) {
         if (typed.isEmpty() || typed.length() > LONGEST) {
             return List.of();
         }
         List<NearUnit> found = new ArrayList<>(sameLetters(typed));
         KnownMistakes.find(typed).ifPresent(known -> add(found, known));
-        found.removeIf(near -> wanted.isPresent() && !dimension(near.symbol()).equals(wanted.get()));
         if (found.isEmpty()) {
             found.addAll(alike(typed, wanted));
         }

@@ -52,6 +52,7 @@ class NearUnitsTest {
         assertEquals(List.of("g", "mg", "kg"), trouble.fields().get("ofKind"));
         assertEquals(List.of(), trouble.fields().get("suggestions"));
         assertEquals(List.of(), Units.near("spoonfuls"));
+        assertEquals(Units.of(Dimension.LENGTH), Units.near(Dimension.LENGTH, "ml"), "a known volume is no length");
     }
 
     @Test
