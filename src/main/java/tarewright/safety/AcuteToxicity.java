@@ -53,7 +53,7 @@ final class AcuteToxicity {
                 HazardClass hazard = new HazardClass("Acute Tox.", Integer.toString(band.category()), band.code());
                 double alone = 100 * estimate(route, doses.get(0).row()) / band.upTo();
                 into.add(new Assigned(hazard, Assigned.Ground.ACUTE_ESTIMATE,
-                        alone <= 100 ? OptionalDouble.of(alone) : OptionalDouble.empty(), due, band.clause(), band.reference()));
+                        alone <= 100 ? OptionalDouble.of(alone) : OptionalDouble.empty(), due, band.clause(), band.provenance()));
                 return;
             }
         }
@@ -63,7 +63,7 @@ final class AcuteToxicity {
         double cutOff = hazard.category().equals("4") ? CUT_OFF_HARMFUL : CUT_OFF_TOXIC;
         if (Limits.reached(dose.at(level), cutOff)) {
             into.add(new Assigned(hazard, Assigned.Ground.JUDGEMENT, OptionalDouble.of(cutOff), List.of(dose.row().name()),
-                    "CLP Annex I Table 1.1", dose.row().listing().reference()));
+                    "CLP Annex I Table 1.1", dose.row().listing().provenance()));
             remarks.add(Remark.of(Remark.About.DISSOLVED_GAS, dose.row().name(), hazard.code()));
         }
     }

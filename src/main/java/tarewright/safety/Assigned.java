@@ -2,6 +2,7 @@ package tarewright.safety;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import tarewright.chemistry.Provenance;
 
 /**
  * A hazard class of a matter and why.
@@ -11,10 +12,10 @@ import java.util.OptionalDouble;
  * @param limitPercent the limit that was reached, in per cent by mass of the part or, where several parts add up, of the first of them
  * @param due the substances that bring it in, by name
  * @param clause the rule, such as {@code CLP Annex I Table 3.2.3}
- * @param reference where limit and class come from
+ * @param provenance where limit and class come from
  */
 public record Assigned(HazardClass hazard, Ground ground, OptionalDouble limitPercent, List<String> due, String clause,
-        Reference reference) {
+        Provenance provenance) {
     /** Kinds of rule, the strongest first. */
     public enum Ground {
         /** The published class of the undiluted substance. */

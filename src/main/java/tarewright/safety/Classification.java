@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import tarewright.chemistry.Confidence;
+import tarewright.chemistry.Provenance;
 
 /**
  * Classifies a matter at its strength: by the substance's own limits, else by generic ones, else as unknown. The strength's uncertainty,
@@ -73,9 +75,9 @@ public final class Classification {
         }
         boolean spoken = doses.stream().anyMatch(d -> d.at(Dose.Level.HIGH) > 0 && speaksOfSkinOrEyes(d.row()));
         if (unknown || !spoken) {
-            Reference reference = new Reference("Reg (EC) 1272/2008 Annex I 3.2.3.1.2, read at reachonline.eu", Trust.READ);
+            Provenance provenance = new Provenance("Reg (EC) 1272/2008 Annex I 3.2.3.1.2, read at reachonline.eu", Confidence.READ);
             into.add(new Assigned(new HazardClass("Skin Corr.", "1", "H314"), Assigned.Ground.EXTREME_PH, OptionalDouble.empty(),
-                    List.of(matter.name()), "CLP Annex I 3.2.3.1.2", reference));
+                    List.of(matter.name()), "CLP Annex I 3.2.3.1.2", provenance));
         }
     }
 
@@ -128,9 +130,9 @@ public final class Classification {
             remarks.add(Remark.of(Remark.About.SELF_CLASSIFIED, row.name()));
         }
         if (listing.basis() == Basis.TEACHER) {
-            remarks.add(Remark.of(Remark.About.TEACHERS_TABLE, row.name(), listing.reference().source()));
+            remarks.add(Remark.of(Remark.About.TEACHERS_TABLE, row.name(), listing.provenance().source()));
         }
-        if (listing.reference().trust() == Trust.MEMORY) {
+        if (listing.provenance().confidence() == Confidence.MEMORY) {
             remarks.add(Remark.of(Remark.About.FROM_MEMORY, row.name(), listing.fromMemory()));
         }
         if (!row.suppliersAdd().isEmpty()) {

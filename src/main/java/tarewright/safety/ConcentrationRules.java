@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import tarewright.chemistry.Provenance;
 
 /**
  * Health and environment by concentration limits. A substance's own limit stands before the generic one (CLP Article 10); where shares
@@ -19,7 +20,15 @@ final class ConcentrationRules {
     }
 
     /** The limit that one substance has in a tier. */
-    private record Limit(double percent, HazardClass gives, Assigned.Ground ground, String clause, Reference reference) {
+    private record Limit(double percent, HazardClass gives, Assigned.Ground ground, String clause, Provenance provenance) {
+        /**
+         * The published statement where both limits are reached: lead powder has a limit of its own for the unborn child alone, while
+         * its published statement names fertility too.
+         */
+        Limit inTheWordsOf(Limit generic, double of) {
+            boolean both = generic.gives().severity() == gives.severity() && Limits.reached(of, Math.max(percent, generic.percent()));
+            return both ? new Limit(percent, generic.gives(), ground, clause, provenance) : this;
+        }
     }
 
     void apply(List<Dose> doses, Dose.Level level, Severest into) {
@@ -49,25 +58,25 @@ final class ConcentrationRules {
         }
         if (first != null && Limits.reached(shares, 1)) {
             into.add(new Assigned(first.gives(), first.ground(), OptionalDouble.of(first.percent()), due, first.clause(),
-                    first.reference()));
+                    first.provenance()));
         }
     }
 
     /** The limit of a substance in a tier, or null if it never brings a mixture there. */
     private static Limit limit(List<GenericLimit> tier, SubstanceHazards row, double percent) {
         HazardClass target = tier.get(0).gives();
-        Limit specific = specific(target, row, percent);
-        if (ownLimitsRule(target, row)) {
-            return specific;
-        }
+        Limit specific = specific(target, row);
         Limit generic = generic(tier, row);
+        if (ownLimitsRule(target, row)) {
+            return specific != null && generic != null ? specific.inTheWordsOf(generic, percent) : specific;
+        }
         if (specific == null || generic == null) {
             return specific == null ? generic : specific;
         }
         return specific.percent() < generic.percent() && !Limits.reached(percent, generic.percent()) ? specific : generic;
     }
 
-    private static Limit specific(HazardClass target, SubstanceHazards row, double percent) {
+    private static Limit specific(HazardClass target, SubstanceHazards row) {
         boolean eye = target.endpoint() == Endpoint.EYE && hasOwn(row, Endpoint.EYE);
         Limit best = null;
         for (SpecificLimit own : row.limits()) {
@@ -79,7 +88,7 @@ final class ConcentrationRules {
             boolean corrosive = eye && gives.name().equals("Skin Corr.");
             if ((same || corrosive) && (best == null || own.fromPercent() < best.percent())) {
                 HazardClass result = corrosive || !target.code().equals(GenericLimit.OWN) ? target : gives;
-                best = new Limit(own.fromPercent(), result, Assigned.Ground.SPECIFIC_LIMIT, "CLP Annex VI Table 3", own.reference());
+                best = new Limit(own.fromPercent(), result, Assigned.Ground.SPECIFIC_LIMIT, "CLP Annex VI Table 3", own.provenance());
             }
         }
         return best;
@@ -112,7 +121,7 @@ final class ConcentrationRules {
                 if (generic.takes(ingredient) && (best == null || percent < best.percent())) {
                     HazardClass gives = generic.gives().code().equals(GenericLimit.OWN)
                             ? new HazardClass(generic.gives().name(), generic.gives().category(), ingredient.code()) : generic.gives();
-                    best = new Limit(percent, gives, Assigned.Ground.GENERIC_LIMIT, generic.clause(), generic.reference());
+                    best = new Limit(percent, gives, Assigned.Ground.GENERIC_LIMIT, generic.clause(), generic.provenance());
                 }
             }
         }

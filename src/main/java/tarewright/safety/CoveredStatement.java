@@ -1,5 +1,7 @@
 package tarewright.safety;
 
+import tarewright.chemistry.Provenance;
+
 /** A statement that another one makes redundant on a label (CLP Article 27): H314 covers H318. */
-public record CoveredStatement(String code, String covers, Reference reference) {
+public record CoveredStatement(String code, String covers, Provenance provenance) {
 }

@@ -1,5 +1,7 @@
 package tarewright.safety;
 
+import tarewright.chemistry.Provenance;
+
 /**
  * A generic concentration limit of CLP Annex I: a mixture is in the tier from so many per cent of an ingredient of this class.
  *
@@ -12,7 +14,7 @@ package tarewright.safety;
  * @param clause such as {@code CLP Annex I Table 3.2.3}
  */
 public record GenericLimit(String tier, HazardClass gives, String ingredientClass, String ingredientCategory, double limitPercent,
-        boolean sum, MFactor mFactor, String clause, Reference reference) {
+        boolean sum, MFactor mFactor, String clause, Provenance provenance) {
     /** The code of a tier that takes over the ingredient's own statement. */
     public static final String OWN = "=";
 

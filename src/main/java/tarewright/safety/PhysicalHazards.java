@@ -41,7 +41,7 @@ final class PhysicalHazards {
                 any = true;
                 if (limit.reached(dose.at(level))) {
                     into.add(new Assigned(limit.gives().get(), Assigned.Ground.SPECIFIC_LIMIT, OptionalDouble.of(limit.fromPercent()),
-                            List.of(dose.row().name()), "CLP Annex VI Table 3", limit.reference()));
+                            List.of(dose.row().name()), "CLP Annex VI Table 3", limit.provenance()));
                 }
             }
         }
@@ -55,7 +55,7 @@ final class PhysicalHazards {
                 any = true;
                 if (Limits.reached(dose.at(level), band.fromPercent())) {
                     into.add(new Assigned(band.gives(), Assigned.Ground.FLASH_POINT, OptionalDouble.of(band.fromPercent()),
-                            List.of(dose.row().name()), "CLP Annex I Table 2.6.1", band.reference()));
+                            List.of(dose.row().name()), "CLP Annex I Table 2.6.1", band.provenance()));
                 }
             }
         }
@@ -67,7 +67,7 @@ final class PhysicalHazards {
         boolean diluted = form == Form.SOLUTION || form == Form.LIQUID && !Limits.reached(percent, 100);
         if (!diluted) {
             into.add(new Assigned(hazard, Assigned.Ground.UNDILUTED, OptionalDouble.empty(), List.of(dose.row().name()), "published class",
-                    dose.row().listing().reference()));
+                    dose.row().listing().provenance()));
             return;
         }
         double from = switch (hazard.endpoint()) {
@@ -77,7 +77,7 @@ final class PhysicalHazards {
         };
         if (Limits.reached(percent, from)) {
             into.add(new Assigned(hazard, Assigned.Ground.JUDGEMENT, OptionalDouble.of(from), List.of(dose.row().name()), JUDGED,
-                    dose.row().listing().reference()));
+                    dose.row().listing().provenance()));
             if (hazard.endpoint() == Endpoint.FLAMMABLE_LIQUID) {
                 remarks.add(Remark.of(Remark.About.FLASH_POINT_UNKNOWN, dose.row().name(), hazard.code()));
             }

@@ -2,6 +2,7 @@ package tarewright.safety;
 
 import java.util.List;
 import java.util.Optional;
+import tarewright.chemistry.Provenance;
 
 /**
  * A rule of precedence among the pictograms of one label (CLP Article 26).
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param onlyFor the statements for which it must not appear; empty for all
  */
 public record PictogramRule(String id, String present, Optional<String> because, String drops, List<String> onlyFor,
-        Reference reference) {
+        Provenance provenance) {
     public PictogramRule {
         onlyFor = List.copyOf(onlyFor);
     }

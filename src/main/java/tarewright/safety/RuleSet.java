@@ -1,6 +1,7 @@
 package tarewright.safety;
 
 import java.util.Set;
+import tarewright.chemistry.Provenance;
 
 /**
  * Which list was used, to be printed on the panel.
@@ -11,7 +12,7 @@ import java.util.Set;
  * @param edition its state
  * @param note what else to know of the edition
  */
-public record RuleSet(String id, Set<String> countries, String title, String edition, String note, Reference reference) {
+public record RuleSet(String id, Set<String> countries, String title, String edition, String note, Provenance provenance) {
     public RuleSet {
         countries = Set.copyOf(countries);
     }

@@ -5,7 +5,8 @@ import java.util.List;
 /** The tables of one rule set, as a country has them. */
 public record Rulebook(RuleSet ruleSet, SubstanceTable substances, List<GenericLimit> genericLimits, List<AcuteEstimate> acuteEstimates,
         List<FlammableBand> flammableBands, List<SupplementalLimit> supplementalLimits, List<LabelElement> labelElements,
-        List<PictogramRule> pictogramRules, List<CoveredStatement> covered, StatementList statements) {
+        List<PictogramRule> pictogramRules, List<CoveredStatement> covered, StatementList statements,
+        List<GasLimits> gases) {
     public Rulebook {
         genericLimits = List.copyOf(genericLimits);
         acuteEstimates = List.copyOf(acuteEstimates);
@@ -14,11 +15,12 @@ public record Rulebook(RuleSet ruleSet, SubstanceTable substances, List<GenericL
         labelElements = List.copyOf(labelElements);
         pictogramRules = List.copyOf(pictogramRules);
         covered = List.copyOf(covered);
+        gases = List.copyOf(gases);
     }
 
     /** The same rules with other substances. */
     public Rulebook with(SubstanceTable other) {
         return new Rulebook(ruleSet, other, genericLimits, acuteEstimates, flammableBands, supplementalLimits, labelElements,
-                pictogramRules, covered, statements);
+                pictogramRules, covered, statements, gases);
     }
 }

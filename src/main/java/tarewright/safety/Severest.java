@@ -45,7 +45,7 @@ final class Severest {
         List<String> due = new ArrayList<>(a.due());
         b.due().stream().filter(d -> !due.contains(d)).forEach(due::add);
         HazardClass both = new HazardClass(a.hazard().name(), a.hazard().category(), code);
-        return new Assigned(both, a.ground(), a.limitPercent(), due, a.clause(), a.reference());
+        return new Assigned(both, a.ground(), a.limitPercent(), due, a.clause(), a.provenance());
     }
 
     /** The statement that says both: H350 for H350 and H350i, H360FD for H360F and H360D. */

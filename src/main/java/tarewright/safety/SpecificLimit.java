@@ -1,6 +1,7 @@
 package tarewright.safety;
 
 import java.util.Optional;
+import tarewright.chemistry.Provenance;
 
 /**
  * A concentration limit set for one substance (CLP Article 10): from here on, this class.
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param fromPercent per cent by mass
  * @param inclusive whether the limit itself belongs to it
  */
-public record SpecificLimit(Optional<HazardClass> gives, String code, double fromPercent, boolean inclusive, Reference reference) {
+public record SpecificLimit(Optional<HazardClass> gives, String code, double fromPercent, boolean inclusive, Provenance provenance) {
     boolean reached(double percent) {
         return inclusive ? Limits.reached(percent, fromPercent) : percent > fromPercent;
     }

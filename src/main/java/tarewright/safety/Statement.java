@@ -1,5 +1,7 @@
 package tarewright.safety;
 
+import tarewright.chemistry.Provenance;
+
 /**
  * A statement of the standard's list.
  *
@@ -7,7 +9,7 @@ package tarewright.safety;
  * @param text as the list prints it, with its placeholders
  * @param kind hazard, supplemental or precautionary
  */
-public record Statement(String code, String text, Kind kind, Reference reference) {
+public record Statement(String code, String text, Kind kind, Provenance provenance) {
     /** The three lists. */
     public enum Kind {
         HAZARD, SUPPLEMENTAL, PRECAUTIONARY

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import tarewright.chemistry.Provenance;
 
 /**
  * What the tables say of one substance in one state.
@@ -50,7 +51,7 @@ public record SubstanceHazards(String id, List<String> names, List<String> formu
      * @param fromMemory which part of the row is recalled and not read; empty if none
      */
     public record Listing(Basis basis, String cas, String index, String appliesFrom, boolean minimum, String note, String fromMemory,
-            Reference reference) {
+            Provenance provenance) {
     }
 
     public SubstanceHazards {

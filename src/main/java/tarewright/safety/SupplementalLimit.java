@@ -1,6 +1,7 @@
 package tarewright.safety;
 
 import java.util.Optional;
+import tarewright.chemistry.Provenance;
 
 /**
  * From which percentage a supplemental statement of an ingredient goes over to the mixture, where the ingredient has no limit of its own.
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param when a condition beside the percentage
  */
 public record SupplementalLimit(String code, Optional<String> ingredient, String category, double fromPercent, When when,
-        Reference reference) {
+        Provenance provenance) {
     /** What must hold beside the percentage. */
     public enum When {
         ALWAYS,

@@ -21,42 +21,42 @@ final class HazardSubstances {
     private HazardSubstances() {
     }
 
-    static List<SubstanceHazards> read(List<HazardCsv> substances, List<HazardCsv> limits) {
+    static List<SubstanceHazards> read(List<Row> substances, List<Row> limits) {
         Map<String, List<SpecificLimit>> own = new HashMap<>();
-        for (HazardCsv row : limits) {
-            Optional<HazardClass> gives = row.maybe("hazard_class")
+        for (Row row : limits) {
+            Optional<HazardClass> gives = row.optional("hazard_class")
                     .map(c -> new HazardClass(c, row.text("category"), row.text("code")));
             own.computeIfAbsent(row.text("substance"), s -> new ArrayList<>()).add(new SpecificLimit(gives, row.text("code"),
-                    row.number("from_pct"), !row.text("inclusive").equals("no"), row.reference()));
+                    row.number("from_pct"), !row.text("inclusive").equals("no"), row.provenance()));
         }
         return substances.stream().map(row -> substance(row, own.getOrDefault(row.text("id"), List.of()))).toList();
     }
 
-    private static SubstanceHazards substance(HazardCsv row, List<SpecificLimit> limits) {
+    private static SubstanceHazards substance(Row row, List<SpecificLimit> limits) {
         List<String> names = new ArrayList<>(List.of(row.text("name")));
         names.addAll(row.list("also"));
         Set<Form> forms = new HashSet<>();
         for (String form : row.text("forms").split(" ")) {
             if (!form.isEmpty() && !form.equals("none")) {
-                forms.add(row.choice(Form.class, "forms", form));
+                forms.add(HazardCells.choice(Form.class, row, "forms", form));
             }
         }
         Map<Route, Double> estimates = new EnumMap<>(Route.class);
-        row.maybeNumber("ate_oral").ifPresent(e -> estimates.put(Route.ORAL, e));
-        row.maybeNumber("ate_inhaled").ifPresent(e -> estimates.put(row.choice(Route.class, "ate_kind"), e));
-        boolean byFormula = row.yes("by_formula") && !row.text("forms").equals("none");
-        SubstanceHazards.Listing listing = new SubstanceHazards.Listing(row.choice(Basis.class, "status"), row.text("cas"),
-                row.text("index"), row.text("applies_from"), row.yes("minimum"), row.text("note"), row.text("from_memory"),
-                row.reference());
+        row.optionalNumber("ate_oral").ifPresent(e -> estimates.put(Route.ORAL, e));
+        row.optionalNumber("ate_inhaled").ifPresent(e -> estimates.put(HazardCells.choice(Route.class, row, "ate_kind"), e));
+        boolean byFormula = HazardCells.yes(row, "by_formula") && !row.text("forms").equals("none");
+        SubstanceHazards.Listing listing = new SubstanceHazards.Listing(HazardCells.choice(Basis.class, row, "status"), row.text("cas"),
+                row.text("index"), row.text("applies_from"), HazardCells.yes(row, "minimum"), row.text("note"), row.text("from_memory"),
+                row.provenance());
         return new SubstanceHazards(row.text("id"), names, row.list("formula"), byFormula,
-                row.choice(SubstanceHazards.State.class, "state"), forms, row.maybeNumber("molar_mass"), row.number("lightest", 1),
-                row.number("from_pct", 0), row.number("to_pct", 100), row.maybe("dissolved_as"), classes(row), row.text("qualifiers"),
-                row.list("euh"), row.maybeNumber("m_acute"), row.maybeNumber("m_chronic"), estimates, limits,
+                HazardCells.choice(SubstanceHazards.State.class, row, "state"), forms, row.optionalNumber("molar_mass"), HazardCells.number(row, "lightest", 1),
+                HazardCells.number(row, "from_pct", 0), HazardCells.number(row, "to_pct", 100), row.optional("dissolved_as"), classes(row), row.text("qualifiers"),
+                row.list("euh"), row.optionalNumber("m_acute"), row.optionalNumber("m_chronic"), estimates, limits,
                 List.of(row.text("suppliers_add").split(" ")).stream().filter(c -> !c.isEmpty()).toList(),
-                row.maybe("restriction").map(r -> row.choice(Restriction.class, "restriction", r)).orElse(Restriction.NONE), listing);
+                row.optional("restriction").map(r -> HazardCells.choice(Restriction.class, row, "restriction", r)).orElse(Restriction.NONE), listing);
     }
 
-    private static List<HazardClass> classes(HazardCsv row) {
+    private static List<HazardClass> classes(Row row) {
         return row.list("classification").stream().filter(c -> !c.equals("none")).map(HazardSubstances::hazard).toList();
     }
 
