@@ -6,7 +6,7 @@ import java.util.List;
 public record Rulebook(RuleSet ruleSet, SubstanceTable substances, List<GenericLimit> genericLimits, List<AcuteEstimate> acuteEstimates,
         List<FlammableBand> flammableBands, List<SupplementalLimit> supplementalLimits, List<LabelElement> labelElements,
         List<PictogramRule> pictogramRules, List<CoveredStatement> covered, StatementList statements,
-        List<GasLimits> gases) {
+        List<GasLimits> gases, ReactiveTable reactive) {
     public Rulebook {
         genericLimits = List.copyOf(genericLimits);
         acuteEstimates = List.copyOf(acuteEstimates);
@@ -21,6 +21,6 @@ public record Rulebook(RuleSet ruleSet, SubstanceTable substances, List<GenericL
     /** The same rules with other substances. */
     public Rulebook with(SubstanceTable other) {
         return new Rulebook(ruleSet, other, genericLimits, acuteEstimates, flammableBands, supplementalLimits, labelElements,
-                pictogramRules, covered, statements, gases);
+                pictogramRules, covered, statements, gases, reactive);
     }
 }

@@ -3,13 +3,10 @@ package tarewright.tables;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import tarewright.safety.Basis;
-import tarewright.safety.Form;
 import tarewright.safety.HazardClass;
 import tarewright.safety.Restriction;
 import tarewright.safety.Route;
@@ -35,12 +32,6 @@ final class HazardSubstances {
     private static SubstanceHazards substance(Row row, List<SpecificLimit> limits) {
         List<String> names = new ArrayList<>(List.of(row.text("name")));
         names.addAll(row.list("also"));
-        Set<Form> forms = new HashSet<>();
-        for (String form : row.text("forms").split(" ")) {
-            if (!form.isEmpty() && !form.equals("none")) {
-                forms.add(HazardCells.choice(Form.class, row, "forms", form));
-            }
-        }
         Map<Route, Double> estimates = new EnumMap<>(Route.class);
         row.optionalNumber("ate_oral").ifPresent(e -> estimates.put(Route.ORAL, e));
         row.optionalNumber("ate_inhaled").ifPresent(e -> estimates.put(HazardCells.choice(Route.class, row, "ate_kind"), e));
@@ -49,7 +40,8 @@ final class HazardSubstances {
                 row.text("index"), row.text("applies_from"), HazardCells.yes(row, "minimum"), row.text("note"), row.text("from_memory"),
                 row.provenance());
         return new SubstanceHazards(row.text("id"), names, row.list("formula"), byFormula,
-                HazardCells.choice(SubstanceHazards.State.class, row, "state"), forms, row.optionalNumber("molar_mass"), HazardCells.number(row, "lightest", 1),
+                HazardCells.choice(SubstanceHazards.State.class, row, "state"), HazardReactions.forms(row, "forms"),
+                row.optionalNumber("molar_mass"), HazardCells.number(row, "lightest", 1),
                 HazardCells.number(row, "from_pct", 0), HazardCells.number(row, "to_pct", 100), row.optional("dissolved_as"), classes(row), row.text("qualifiers"),
                 row.list("euh"), row.optionalNumber("m_acute"), row.optionalNumber("m_chronic"), estimates, limits,
                 List.of(row.text("suppliers_add").split(" ")).stream().filter(c -> !c.isEmpty()).toList(),

@@ -31,7 +31,7 @@ public final class HazardTables {
         SubstanceTable substances = new SubstanceTable(
                 HazardSubstances.read(Rows.of("hazards/substances.csv"), Rows.of("hazards/specific-limits.csv")));
         return new Rulebook(set, substances, genericLimits(), acuteEstimates(), flammableBands(), supplementalLimits(), labelElements(),
-                pictogramRules(), covered(), statements(), gases());
+                pictogramRules(), covered(), statements(), gases(), HazardReactions.read());
     }
 
     /** The rule sets that come with the program, the default first. */
