@@ -1,6 +1,7 @@
 package tarewright.chemistry;
 
 import java.util.List;
+import java.util.Map;
 
 /** What the table of formation enthalpies has to say about a reaction. */
 public sealed interface ReactionEnthalpy {
@@ -50,6 +51,12 @@ public sealed interface ReactionEnthalpy {
         /** The lasting name under which its words stand. */
         public String id() {
             return "no-formation-enthalpy";
+        }
+
+        /** For the words: the species of both lists as an author types them. */
+        public Map<String, Object> fields() {
+            return Map.of("withoutState", withoutState.stream().map(Species::plain).toList(),
+                    "unknown", unknown.stream().map(Species::plain).toList());
         }
     }
 }

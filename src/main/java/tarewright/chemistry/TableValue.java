@@ -1,5 +1,8 @@
 package tarewright.chemistry;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /** What a table or a published equation has to say when asked: a figure with where it comes from, or why there is none. */
@@ -33,6 +36,20 @@ public sealed interface TableValue {
         /** The lasting name under which its words stand. */
         public String id() {
             return limit.id();
+        }
+
+        /** For the words: the three figures to five digits, and their unit. */
+        public Map<String, Object> fields() {
+            return Map.of("asked", plain(asked), "from", plain(from), "to", plain(to), "unit", unit);
+        }
+
+        private static String plain(double figure) {
+            if (Double.isNaN(figure) || Double.isInfinite(figure)) {
+                return String.valueOf(figure);
+            }
+            BigDecimal rounded = new BigDecimal(figure).round(new MathContext(5)).stripTrailingZeros();
+            boolean readable = rounded.signum() == 0 || Math.abs(rounded.precision() - rounded.scale()) <= 9;
+            return readable ? rounded.toPlainString() : rounded.toString();
         }
 
         @Override

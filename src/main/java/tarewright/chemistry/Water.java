@@ -4,7 +4,7 @@ import tarewright.chemistry.TableValue.Known;
 import tarewright.chemistry.TableValue.Limit;
 import tarewright.chemistry.TableValue.OutOfRange;
 
-/** Water: its vapour pressure, density and heat capacity. */
+/** Water: its vapour pressure and density; its heat capacity is among the {@link Constants}. */
 public final class Water {
     /** Triple point in K, IAPWS. */
     public static final double TRIPLE_POINT = 273.16;
@@ -12,9 +12,6 @@ public final class Water {
     public static final double CRITICAL_TEMPERATURE = 647.096;
     /** Critical pressure in Pa, IAPWS. */
     public static final double CRITICAL_PRESSURE = 22.064e6;
-    /** Specific heat capacity in J/(kg K) at constant pressure: within 0.2 % from 10 °C to 60 °C. */
-    public static final double HEAT_CAPACITY = 4184;
-
     private static final Provenance SATURATION = new Provenance(
             "Wagner and Pruß, J. Phys. Chem. Ref. Data 31 (2002) 387, eq. (2.5), the IAPWS saturation equation SR1-86(1992)",
             Confidence.LIBRARY);

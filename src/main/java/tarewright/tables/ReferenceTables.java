@@ -2,8 +2,10 @@ package tarewright.tables;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tarewright.chemistry.AcidConstants;
 import tarewright.chemistry.CommercialStrength;
+import tarewright.chemistry.Composition;
 import tarewright.chemistry.Densities;
 import tarewright.chemistry.Elements;
 import tarewright.chemistry.FlammableLimits;
@@ -13,6 +15,8 @@ import tarewright.chemistry.GasSolubility;
 import tarewright.chemistry.SaltSolubility;
 import tarewright.chemistry.Substances;
 import tarewright.chemistry.Virial;
+import tarewright.finding.Found;
+import tarewright.text.SourceText;
 
 /**
  * All chemical data of the product.
@@ -62,5 +66,21 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
     /** Every row that is from memory: unproven, and to be marked where it is printed. */
     public List<Unproven> unproven() {
         return Unproven.in(this);
+    }
+
+    /**
+     * These with a teacher's own table of substances over ours: a row with a name that is known here replaces what it fills in,
+     * any other row adds a substance.
+     *
+     * @param csvText a first line with names of columns, {@code name} among them, then a row for each substance; at most
+     *        1 MiB and 5,000 rows
+     * @param fileName for messages, and as the source of rows that give none
+     */
+    public Found<ReferenceTables> withOwn(String csvText, String fileName) {
+        Found<Substances> laid = OwnSubstances.over(substances, new SourceText(fileName, csvText));
+        Set<Composition> isomers = laid.value().isomers();
+        return new Found<>(new ReferenceTables(elements, laid.value(), new Densities(densities.all(), isomers), strengths,
+                gasSolubilities, virials, flammableLimits, new FormationEnthalpies(enthalpies.all(), isomers), saltSolubilities,
+                new AcidConstants(acidConstants.all(), isomers)), laid.findings());
     }
 }

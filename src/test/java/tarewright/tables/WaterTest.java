@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tarewright.chemistry.Constants;
 import tarewright.chemistry.TableValue;
 import tarewright.chemistry.TableValue.OutOfRange;
 import tarewright.chemistry.Water;
@@ -90,6 +91,15 @@ class WaterTest {
         assertEquals("above-critical-point-of-water", trouble.id());
         assertEquals(celsius, trouble.asked(), 1e-6);
         assertEquals(373.946, trouble.to(), 1e-3);
+        assertEquals("373.95", trouble.fields().get("to"));
+    }
+
+    @Test
+    void figuresOfATroubleCarryNoNoise() {
+        OutOfRange trouble = assertInstanceOf(OutOfRange.class, Water.vapourPressure(450 + 273.15));
+        assertEquals("450", trouble.fields().get("asked"));
+        assertEquals("0", trouble.fields().get("from"));
+        assertEquals("°C", trouble.fields().get("unit"));
     }
 
     @ParameterizedTest
@@ -108,12 +118,12 @@ class WaterTest {
         assertEquals(40, trouble.to());
     }
 
-    /** IAPWS-95 by IF97: 4.184 J/(g K) at 298 K is 4.18 within 0.2 % from 15 °C to 60 °C. */
+    /** IAPWS-IF97, a general-purpose reference library. */
     @Test
     void heatCapacityIsThatOfLiquidWater() throws OutOfRangeException {
         IF97 other = new IF97(IF97.UnitSystem.SI);
         for (int celsius = 10; celsius <= 60; celsius += 5) {
-            assertEquals(1, Water.HEAT_CAPACITY / other.isobaricHeatCapacityPT(101325, celsius + 273.15), 0.003);
+            assertEquals(1, Constants.WATER_HEAT_CAPACITY.value() / other.isobaricHeatCapacityPT(101325, celsius + 273.15), 0.003);
         }
     }
 }
