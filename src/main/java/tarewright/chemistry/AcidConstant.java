@@ -12,10 +12,11 @@ import java.util.Optional;
  * @param pKa at {@code celsius} and zero ionic strength
  * @param celsius temperature
  * @param kind what the pair is met as
+ * @param note on a value that is doubtful; may be empty
  * @param provenance of the row
  */
 public record AcidConstant(String name, Optional<Formula> acid, Optional<Formula> base, int step, double pKa, double celsius,
-        Kind kind, Provenance provenance) {
+        Kind kind, String note, Provenance provenance) {
     /** What the pair is met as. */
     public enum Kind { ACID, BASE, INDICATOR }
 }

@@ -24,7 +24,8 @@ public enum Constants {
             "thermochemical calorie, 4.184 J; IAPWS-95 gives 4195 at 10 °C, 4184 at 20 °C, 4178 at 35 °C, 4185 at 60 °C"),
     /** Molar mass of dry air. */
     AIR_MOLAR_MASS(0.02896546, 0.00000017, "kg/mol",
-            "Picard, Davis, Gläser and Fujii, Metrologia 45 (2008) 149, CIPM-2007 air with 400 ppm carbon dioxide; the uncertainty from memory");
+            "Picard, Davis, Gläser and Fujii, Metrologia 45 (2008) 149, CIPM-2007 air with 400 ppm carbon dioxide;"
+                    + " the uncertainty from memory");
 
     private final double value;
     private final double uncertainty;

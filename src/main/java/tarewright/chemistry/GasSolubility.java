@@ -15,9 +15,10 @@ import tarewright.chemistry.TableValue.OutOfRange;
  * @param henry the constant {@code Hscp} at 298.15 K in mol/(m³ Pa)
  * @param slope d ln H / d (1/T) in K
  * @param reacts how it reacts with water, so that more dissolves than the constant says; empty if it does not
+ * @param note on the spread of published values; may be empty
  * @param provenance of the row
  */
-public record GasSolubility(Formula formula, String name, double henry, double slope, Optional<String> reacts,
+public record GasSolubility(Formula formula, String name, double henry, double slope, Optional<String> reacts, String note,
         Provenance provenance) {
     /** Coldest temperature in K at which the constant slope is used. */
     public static final double FROM = 273.15;

@@ -25,7 +25,11 @@ public final class Ions {
         this.cations = known.stream().filter(ion -> ion.charge() > 0).toList();
         // The largest first, so that a complex ion is not taken apart.
         this.anions = known.stream().filter(ion -> ion.charge() < 0)
-                .sorted(Comparator.comparingInt(ion -> -ion.atoms().values().stream().mapToInt(Integer::intValue).sum())).toList();
+                .sorted(Comparator.comparingInt(Ions::size).reversed()).toList();
+    }
+
+    private static int size(Formula ion) {
+        return ion.atoms().values().stream().mapToInt(Integer::intValue).sum();
     }
 
     /**

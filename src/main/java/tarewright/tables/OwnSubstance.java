@@ -59,7 +59,8 @@ record OwnSubstance(OwnCell name, List<String> synonyms, Span synonymsAt, Option
             return Optional.empty();
         }
         OwnCell synonyms = cells.getOrDefault("synonyms", new OwnCell("", name.at()));
-        return Optional.of(new OwnSubstance(name, OwnSubstances.parts(synonyms.text()), synonyms.at(), formula, state, density, cells));
+        return Optional.of(new OwnSubstance(name, OwnSubstances.parts(synonyms.text()), synonyms.at(), formula, state,
+                density, cells));
     }
 
     private static Optional<Formula> formula(OwnCell cell, List<Finding> findings) {

@@ -125,7 +125,8 @@ final class OwnSubstances {
     private static SubstanceOverridden overridden(OwnSubstance row, Substance old) {
         boolean other = row.formula().isPresent() && old.formula().isPresent()
                 && !row.formula().get().sameComposition(old.formula().get());
-        return new SubstanceOverridden(row.name().text(), old.formula().map(Formula::plain).filter(formula -> other), row.name().at());
+        return new SubstanceOverridden(row.name().text(), old.formula().map(Formula::plain).filter(formula -> other),
+                row.name().at());
     }
 
     private boolean repeated(String name, Span at) {
@@ -159,8 +160,8 @@ final class OwnSubstances {
 
     private static Substance without(Substance substance, Set<String> names) {
         List<String> kept = substance.synonyms().stream().filter(name -> !names.contains(SubstanceNames.key(name))).toList();
-        return new Substance(substance.id(), substance.name(), kept, substance.formula(), substance.state(), substance.casNumber(),
-                substance.density(), substance.note(), substance.provenance());
+        return new Substance(substance.id(), substance.name(), kept, substance.formula(), substance.state(),
+                substance.casNumber(), substance.density(), substance.note(), substance.provenance());
     }
 
     static List<String> parts(String cell) {

@@ -43,6 +43,11 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
         saltSolubilities = List.copyOf(saltSolubilities);
     }
 
+    /** The solutions of a solute that are sold, in the order of the table. */
+    public List<CommercialStrength> strengthsOf(Formula solute) {
+        return strengths.stream().filter(row -> row.solute().sameComposition(solute)).toList();
+    }
+
     /** Henry's law constant of a gas. */
     public Optional<GasSolubility> gasSolubility(Formula gas) {
         return gasSolubilities.stream().filter(row -> row.formula().sameComposition(gas)).findFirst();

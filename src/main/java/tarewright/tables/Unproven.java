@@ -19,13 +19,15 @@ public record Unproven(String table, String row, Provenance provenance) {
                 tables.substances().all().stream().map(row -> new Unproven("substances", row.name(), row.provenance())),
                 tables.substances().all().stream().flatMap(row -> row.density().stream()
                         .map(density -> new Unproven("densities of substances", row.name(), density.provenance()))),
-                tables.densities().all().stream().flatMap(table -> curve("densities of solutions", table.name(), table.densities())),
+                tables.densities().all().stream().flatMap(table ->
+                        curve("densities of solutions", table.name(), table.densities())),
                 tables.strengths().stream().map(row -> new Unproven("commercial strengths", row.name(), row.provenance())),
                 tables.gasSolubilities().stream().map(row -> new Unproven("solubility of gases", row.name(), row.provenance())),
                 tables.virials().stream().map(row -> new Unproven("virial coefficients", row.name(), row.provenance())),
                 tables.enthalpies().all().stream().map(row -> new Unproven("enthalpies of formation",
                         row.formula().plain() + "(" + row.state().letters() + ")", row.provenance())),
-                tables.saltSolubilities().stream().flatMap(row -> curve("solubility of solids", row.formula().plain(), row.saturated())),
+                tables.saltSolubilities().stream().flatMap(row ->
+                        curve("solubility of solids", row.formula().plain(), row.saturated())),
                 tables.acidConstants().all().stream().map(row -> new Unproven("acid constants", row.name(), row.provenance())))
                 .flatMap(each -> each).filter(row -> row.provenance().confidence() == Confidence.MEMORY).toList();
     }

@@ -34,7 +34,8 @@ class DataTest {
     @Test
     void rowsFromMemoryAreListed() {
         long substances = Rows.of("substances.csv").stream().filter(row -> row.text("confidence").equals("memory")).count();
-        long densities = Rows.of("substances.csv").stream().filter(row -> row.text("density_confidence").equals("memory")).count();
+        long densities = Rows.of("substances.csv").stream()
+                .filter(row -> row.text("density_confidence").equals("memory")).count();
         assertEquals(substances, TABLES.unproven().stream().filter(row -> row.table().equals("substances")).count());
         assertEquals(densities, TABLES.unproven().stream().filter(row -> row.table().equals("densities of substances")).count());
         assertTrue(TABLES.unproven().stream().allMatch(row -> row.provenance().confidence() == Confidence.MEMORY));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -97,7 +98,7 @@ class GasTest {
         double constant = published.has("henry_constant") ? published.number("henry_constant")
                 : published.number(published.has("concentration1") ? "concentration1" : "concentration") * 1e3
                         / published.number(published.has("pressure1") ? "pressure1" : "pressure");
-        GasSolubility henry = new GasSolubility(gas, published.text("gas"), constant, 0, java.util.Optional.empty(),
+        GasSolubility henry = new GasSolubility(gas, published.text("gas"), constant, 0, Optional.empty(), "",
                 TABLES.gasSolubilities().get(0).provenance());
         double found = switch (published.find()) {
             case "concentration" -> henry.concentration(293.15, published.number("pressure2")).value().orElseThrow() / 1e3;

@@ -112,7 +112,8 @@ class OwnTableTest {
 
     @Test
     void aDensityInKilogramsPerCubicMetreIsSeen() {
-        assertEquals(Optional.of("1.05"), read("name,state,density\nfoo,l,1050\n").findings().get(0).fields().get("gramsPerMillilitre"));
+        Finding finding = read("name,state,density\nfoo,l,1050\n").findings().get(0);
+        assertEquals(Optional.of("1.05"), finding.fields().get("gramsPerMillilitre"));
     }
 
     /** What office programs write: a byte order mark, CRLF, semicolons in countries with a decimal comma. */
@@ -120,7 +121,8 @@ class OwnTableTest {
     void filesOfOfficeProgramsAreRead() {
         Found<ReferenceTables> found = read("\uFEFFName;Formula;State;Density\r\nfoo;\"NaCl\";s;2.1\r\n");
         assertEquals(List.of(), found.findings());
-        assertEquals(2100, found.value().substances().named("foo").orElseThrow().density().orElseThrow().kilogramsPerCubicMetre(), 1e-9);
+        Substance foo = found.value().substances().named("foo").orElseThrow();
+        assertEquals(2100, foo.density().orElseThrow().kilogramsPerCubicMetre(), 1e-9);
     }
 
     @Test
@@ -163,13 +165,15 @@ class OwnTableTest {
         }
         Span at = new SourceText("t", "x").span(0, 1);
         List<Finding> all = List.of(new OwnTableFinding.OwnTableTooLarge(2, 1, at), new OwnTableFinding.OwnTableTooLong(1, at),
-                new OwnTableFinding.OwnTableUnreadable(at), new OwnTableFinding.UnknownColumn("x", List.of(), List.of("name"), at),
+                new OwnTableFinding.OwnTableUnreadable(at),
+                new OwnTableFinding.UnknownColumn("x", List.of(), List.of("name"), at),
                 new OwnTableFinding.ColumnGivenTwice("x", at), new OwnTableFinding.NameColumnMissing(at),
                 new OwnTableFinding.CellsLeftOver(2, 1, at), new OwnTableFinding.SubstanceNameMissing(at),
                 new OwnTableFinding.SubstanceNameTooLong(1, at), new OwnTableFinding.SubstanceStateMissing("x", at),
                 new OwnTableFinding.NotASubstanceState("x", at), new OwnTableFinding.NotADensity("x", Optional.empty(), at),
                 new OwnTableFinding.SubstanceGivenTwice("x", at, at), new OwnTableFinding.SynonymIsAnotherName("x", "y", at),
-                new OwnTableFinding.SubstanceOverridden("x", Optional.empty(), at), new OwnTableFinding.SynonymMoved("x", "y", at));
+                new OwnTableFinding.SubstanceOverridden("x", Optional.empty(), at),
+                new OwnTableFinding.SynonymMoved("x", "y", at));
         for (Finding finding : all) {
             check(words, finding.id(), finding.fields());
         }
@@ -193,8 +197,8 @@ class OwnTableTest {
     @Test
     void anyTextIsRead() {
         SplittableRandom random = new SplittableRandom(5);
-        String[] pieces = {"name", "formula", "state", ",", ",", "\n", "\"", "\r", "\r\n", ";", "NaCl", "s", "(", "\u0000", "\ud800",
-            "²", "|", " ", "acetone", "1e9", "density", "synonyms", "\uFEFF", "\t", "foo"};
+        String[] pieces = {"name", "formula", "state", ",", ",", "\n", "\"", "\r", "\r\n", ";", "NaCl", "s", "(", "\u0000",
+            "\ud800", "²", "|", " ", "acetone", "1e9", "density", "synonyms", "\uFEFF", "\t", "foo"};
         for (int i = 0; i < 1000; i++) {
             StringBuilder text = new StringBuilder(random.nextBoolean() ? "name,formula,state,synonyms,density\n" : "");
             for (int j = random.nextInt(60); j > 0; j--) {

@@ -13,8 +13,8 @@ import java.util.Map;
 
 /** A worked example of the open textbook in {@code cases/published.jsonl}; each names its section there. */
 record PublishedCase(String id, String topic, JsonNode json) {
-    private static final Map<String, Double> UNITS = Map.ofEntries(Map.entry("torr", 101325.0 / 760), Map.entry("mmHg", 133.322387415),
-            Map.entry("atm", 101325.0), Map.entry("kPa", 1e3), Map.entry("MPa", 1e6), Map.entry("bar", 1e5),
+    private static final Map<String, Double> UNITS = Map.ofEntries(Map.entry("torr", 101325.0 / 760),
+            Map.entry("mmHg", 133.322387415), Map.entry("atm", 101325.0), Map.entry("kPa", 1e3), Map.entry("MPa", 1e6), Map.entry("bar", 1e5),
             Map.entry("psi", 6894.757293168), Map.entry("mL", 1e-6), Map.entry("cm3", 1e-6), Map.entry("L", 1e-3),
             Map.entry("mol", 1.0), Map.entry("g", 1e-3), Map.entry("K", 1.0), Map.entry("M", 1.0), Map.entry("kJ", 1e3),
             Map.entry("kJ/mol", 1e3), Map.entry("g/L", 1.0), Map.entry("g/mol", 1e-3), Map.entry("%", 0.01),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -126,6 +127,24 @@ class SolutionTest {
         assertEquals(1, concentration / sold.concentration(), 0.0065, sold.name());
     }
 
+    /** What is sold under one name is one thing, and as dense as the table of densities has it: labels print three digits. */
+    @Test
+    void soldSolutionsAgreeWithTheTableOfDensities() {
+        assertEquals(sold().size(), sold().stream().map(CommercialStrength::name).distinct().count());
+        int checked = 0;
+        for (CommercialStrength sold : sold()) {
+            Optional<DensityTable> table = TABLES.densities().of(sold.solute());
+            if (sold.basis() == CommercialStrength.Basis.MASS_PERCENT && table.isPresent() && sold.density().isPresent()
+                    && table.get().density(sold.strength() / 100).value().isPresent()) {
+                double found = table.get().density(sold.strength() / 100).value().getAsDouble();
+                assertEquals(1, found / sold.density().getAsDouble(), 0.006, sold.name());
+                checked++;
+            }
+        }
+        assertTrue(checked >= 25, "only " + checked);
+        assertTrue(TABLES.strengthsOf(formula("NH3")).stream().allMatch(sold -> sold.solute().equals(formula("NH3"))));
+    }
+
     /** OpenStax, Chemistry 2e, Appendix F: density and molarity of commercial acids and bases, against our density tables. */
     @Test
     void appendixOfTheTextbookIsMet() {
@@ -143,7 +162,8 @@ class SolutionTest {
     }
 
     static List<Row> saturated() {
-        return Rows.of("solubility-salts-checks.csv").stream().filter(row -> !row.text("diff_pct").isEmpty()).toList();
+        return Rows.of("solubility-salts-checks.csv").stream()
+                .filter(row -> !row.text("diff_pct").isEmpty() && !row.text("formula").equals("NaOH")).toList();
     }
 
     /** The second column of the table: recalled from Lange's Handbook; within the difference noted beside it. */
@@ -153,7 +173,8 @@ class SolutionTest {
         SaltSolubility salt = TABLES.saltSolubility(row.formula("formula")).orElseThrow();
         double found = salt.gramsPer100GramsOfWater(row.number("t_C") + 273.15).value().orElseThrow();
         double other = row.number("check_g_per_100g");
-        if (!salt.note().contains("dihydrate") && !salt.note().contains("disagreement") && !salt.note().contains("CRC mass percent")) {
+        boolean otherBasis = salt.note().contains("dihydrate") || salt.note().contains("CRC mass percent");
+        if (!otherBasis) {
             assertEquals(other, found, Math.max(Math.abs(row.number("diff_pct")) / 100 + 0.005, 0.02) * found + 1e-4);
         }
     }
@@ -164,6 +185,11 @@ class SolutionTest {
         int checked = 0;
         for (Row row : Rows.of("solubility-salts-checks.csv")) {
             if (row.text("mass_percent_saturated").isEmpty()) {
+                continue;
+            }
+            if (row.text("formula").equals("NaOH")) {
+                // 46 % cannot be where a 50 % solution is sold: the row is left out of our table.
+                assertTrue(TABLES.saltSolubility(row.formula("formula")).isEmpty());
                 continue;
             }
             SaltSolubility salt = TABLES.saltSolubility(row.formula("formula")).orElseThrow();

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import tarewright.chemistry.Equation;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.State;
 import tarewright.chemistry.Substance;
@@ -122,12 +123,29 @@ class SubstancesTest {
     @Test
     void theOtherTablesSpeakOfKnownSubstances() {
         TreeSet<String> unnamed = new TreeSet<>();
-        Stream.of(TABLES.densities().all().stream().map(row -> row.solute()), TABLES.strengths().stream().map(row -> row.solute()),
-                        TABLES.gasSolubilities().stream().map(row -> row.formula()), TABLES.virials().stream().map(row -> row.formula()),
+        Stream.of(TABLES.densities().all().stream().map(row -> row.solute()),
+                        TABLES.strengths().stream().map(row -> row.solute()),
+                        TABLES.gasSolubilities().stream().map(row -> row.formula()),
+                        TABLES.virials().stream().map(row -> row.formula()),
                         TABLES.saltSolubilities().stream().flatMap(row -> Stream.of(row.formula(), row.solidPhase())),
                         TABLES.enthalpies().all().stream().map(row -> row.formula()))
                 .flatMap(each -> each).filter(formula -> formula.charge() == 0 && TABLES.substances().of(formula).isEmpty())
                 .forEach(formula -> unnamed.add(formula.plain()));
+        assertEquals(new TreeSet<>(), unnamed);
+    }
+
+    /** The equations of school practice speak of substances that can be named. */
+    @Test
+    void speciesOfSchoolEquationsAreKnown() {
+        TreeSet<String> unnamed = new TreeSet<>();
+        for (Row row : Rows.read("/tarewright/reactions.csv")) {
+            if (row.text("set").equals("school")) {
+                Equation equation = Equation.parse(row.text("reactants") + " -> " + row.text("products")).value().orElseThrow();
+                equation.terms().stream().map(term -> term.species().formula())
+                        .filter(formula -> formula.charge() == 0 && TABLES.substances().of(formula).isEmpty())
+                        .forEach(formula -> unnamed.add(formula.plain()));
+            }
+        }
         assertEquals(new TreeSet<>(), unnamed);
     }
 
