@@ -2,7 +2,9 @@ package tarewright.tables;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import tarewright.safety.Form;
 import tarewright.safety.Need;
 import tarewright.safety.PairRule;
@@ -22,16 +24,14 @@ final class HazardReactions {
                 need(r, "needs_a"), r.text("group_b"), need(r, "needs_b"), HazardCells.choice(PairRule.Setting.class, r, "setting"),
                 HazardCells.choice(PairRule.Severity.class, r, "severity"), r.text("products"), r.optional("gas"), r.text("hazard"),
                 r.text("advice"), r.text("note"), r.provenance())).toList();
-        return new ReactiveTable(members, pairs);
+        Map<String, String> groups = Rows.of("hazards/reactive-groups.csv").stream()
+                .collect(Collectors.toMap(r -> r.text("id"), r -> r.text("name")));
+        return new ReactiveTable(groups, members, pairs);
     }
 
     static Set<Form> forms(Row row, String column) {
         Set<Form> forms = new HashSet<>();
-        for (String form : row.text(column).split(" ")) {
-            if (!form.isEmpty() && !form.equals("none")) {
-                forms.add(HazardCells.choice(Form.class, row, column, form));
-            }
-        }
+        row.list(column).stream().filter(f -> !f.equals("none")).forEach(f -> forms.add(HazardCells.choice(Form.class, row, column, f)));
         return forms;
     }
 

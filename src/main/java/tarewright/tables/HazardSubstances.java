@@ -44,7 +44,7 @@ final class HazardSubstances {
                 row.optionalNumber("molar_mass"), HazardCells.number(row, "lightest", 1),
                 HazardCells.number(row, "from_pct", 0), HazardCells.number(row, "to_pct", 100), row.optional("dissolved_as"), classes(row), row.text("qualifiers"),
                 row.list("euh"), row.optionalNumber("m_acute"), row.optionalNumber("m_chronic"), estimates, limits,
-                List.of(row.text("suppliers_add").split(" ")).stream().filter(c -> !c.isEmpty()).toList(),
+                row.list("suppliers_add"),
                 row.optional("restriction").map(r -> HazardCells.choice(Restriction.class, row, "restriction", r)).orElse(Restriction.NONE), listing);
     }
 

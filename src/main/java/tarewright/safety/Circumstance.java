@@ -1,0 +1,9 @@
+package tarewright.safety;
+
+/** What a procedure does beside mixing that asks for protection. */
+public enum Circumstance {
+    /** Gas is made, held or moved in a gas syringe. */
+    GAS_SYRINGE,
+    /** Glass tubing is pushed into stoppers. */
+    GLASS_TUBING
+}
