@@ -10,5 +10,6 @@ import tarewright.chemistry.Provenance;
  * @param pointEstimate what a substance that is only known by its category counts as
  * @param upTo the largest estimate that still belongs to the category
  */
-public record AcuteEstimate(Route route, int category, String code, double pointEstimate, double upTo, String clause, Provenance provenance) {
+public record AcuteEstimate(Route route, int category, String code, double pointEstimate, double upTo, String clause,
+        Provenance provenance) {
 }

@@ -8,9 +8,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Acute toxicity of mixtures by the sum over estimates (CLP Annex I 3.1.3.6.1): 100 / ATE(mix) = Σ percentage / ATE. A printed estimate
- * is taken before the point estimate of the category. A solid is inhaled as dust, a liquid as vapour, unless the table says otherwise.
- * A gas in water has no estimate that could be summed: its category is kept from the generic cut-off of Table 1.1 on.
+ * Acute toxicity of mixtures by the sum over estimates (CLP Annex I 3.1.3.6.1): 100 / ATE(mix) = Σ percentage / ATE. A printed
+ * estimate is taken before the point estimate of the category. A solid is inhaled as dust, a liquid as vapour, unless the table
+ * says otherwise. A gas in water has no estimate that could be summed: its category is kept from the generic cut-off of Table 1.1
+ * on.
  */
 final class AcuteToxicity {
     private static final double CUT_OFF_TOXIC = 0.1;

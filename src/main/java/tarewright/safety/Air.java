@@ -16,8 +16,8 @@ import tarewright.quantity.UnitResult;
 import tarewright.quantity.Units;
 
 /**
- * What escapes into the room. The worst case is taken: everything at once, evenly mixed, ideal gas, no ventilation, nothing dissolved.
- * Near the opening the air holds far more than any of these figures.
+ * What escapes into the room. The worst case is taken: everything at once, evenly mixed, ideal gas, no ventilation, nothing
+ * dissolved. Near the opening the air holds far more than any of these figures.
  */
 public final class Air {
     private static final Unit PPM = unit("ppm");
@@ -44,7 +44,8 @@ public final class Air {
         Part part = new Part(release.gas(), release.formula(), Content.pure());
         Verdict hazards = classification.of(Matter.of(release.gas(), Form.GAS, List.of(part)));
         Optional<SubstanceHazards> row = rules.substances().find(part, Form.GAS, 100);
-        Optional<GasLimits> limits = row.flatMap(r -> rules.gases().stream().filter(g -> g.substance().equals(r.id())).findFirst());
+        Optional<GasLimits> limits = row.flatMap(r -> rules.gases().stream().filter(g -> g.substance().equals(
+                r.id())).findFirst());
         Figure volume = Figure.of(Symbol.ofName("V", release.gas()), CUBIC_METRE, new Step.Product(1, List.of(
                 new Step.Power(release.moles(), 1), new Step.Power(gasConstant(), 1), new Step.Power(release.temperature(), 1),
                 new Step.Power(release.pressure(), -1))));
@@ -95,7 +96,8 @@ public final class Air {
         boolean oxygen = hazards.rows().stream().anyMatch(r -> r.id().equals("oxygen"));
         double limit = oxygen ? (0.235 - OXYGEN) / (1 - OXYGEN) * 1e6 : (1 - 0.195 / OXYGEN) * 1e6;
         checks.add(new LimitCheck(LimitCheck.Scene.ALL_VESSELS,
-                oxygen ? LimitCheck.Kind.TOO_MUCH_OXYGEN : LimitCheck.Kind.TOO_LITTLE_OXYGEN, limit, all.shownValue(), OXYGEN_LIMITS));
+                oxygen ? LimitCheck.Kind.TOO_MUCH_OXYGEN : LimitCheck.Kind.TOO_LITTLE_OXYGEN, limit, all.shownValue(),
+                OXYGEN_LIMITS));
     }
 
     private static List<HoodReason> reasons(Verdict hazards, List<LimitCheck> checks) {
@@ -117,8 +119,8 @@ public final class Air {
     }
 
     /**
-     * Why something that is handled, not made, demands a hood: it is fatal or toxic if inhaled and can get into the air. A compact solid
-     * and a precipitate under water cannot.
+     * Why something that is handled, not made, demands a hood: it is fatal or toxic if inhaled and can get into the air. A
+     * compact solid and a precipitate under water cannot.
      */
     public static List<HoodReason> handling(Verdict verdict) {
         List<String> toxic = List.of("H330", "H331").stream().filter(verdict::has).toList();

@@ -18,7 +18,8 @@ import tarewright.derivation.Figure;
  * @param hood why a hood is demanded; none if it is not
  */
 public record AirEstimate(Release release, Verdict hazards, Optional<GasLimits> limits, Optional<Figure> oneVessel,
-        Optional<Figure> allVessels, Figure aroundFace, OptionalDouble relativeDensity, List<LimitCheck> checks, List<HoodReason> hood) {
+        Optional<Figure> allVessels, Figure aroundFace, OptionalDouble relativeDensity, List<LimitCheck> checks,
+        List<HoodReason> hood) {
     public AirEstimate {
         checks = List.copyOf(checks);
         hood = List.copyOf(hood);

@@ -9,7 +9,8 @@ import tarewright.chemistry.Provenance;
  *
  * @param hazard the class
  * @param ground by which kind of rule
- * @param limitPercent the limit that was reached, in per cent by mass of the part or, where several parts add up, of the first of them
+ * @param limitPercent the limit that was reached, in per cent by mass of the part or, where several parts add up, of the first of
+ * them
  * @param due the substances that bring it in, by name
  * @param clause the rule, such as {@code CLP Annex I Table 3.2.3}
  * @param provenance where limit and class come from

@@ -10,8 +10,8 @@ import tarewright.chemistry.Confidence;
 import tarewright.chemistry.Provenance;
 
 /**
- * Classifies a matter at its strength: by the substance's own limits, else by generic ones, else as unknown. The strength's uncertainty,
- * two standard uncertainties, goes to the stricter side.
+ * Classifies a matter at its strength: by the substance's own limits, else by generic ones, else as unknown. The strength's
+ * uncertainty, two standard uncertainties, goes to the stricter side.
  */
 public final class Classification {
     private static final double ACID = 2;
@@ -54,8 +54,10 @@ public final class Classification {
         remarks.addAll(found);
         List<Assigned> assigned = severest.all();
         Classified classified = new Classified(matter, rules.ruleSet(), assigned, labelling.statements(assigned),
-                codes.stream().map(rules.statements()::of).toList(), labelling.pictograms(assigned), labelling.signalWord(assigned),
-                near(matter, doses, !unknown.isEmpty(), severest), List.copyOf(remarks), doses.stream().map(Dose::row).distinct().toList());
+                codes.stream().map(rules.statements()::of).toList(), labelling.pictograms(assigned),
+                labelling.signalWord(assigned),
+                near(matter, doses, !unknown.isEmpty(), severest), List.copyOf(remarks), doses.stream().map(Dose::row).distinct()
+                        .toList());
         return unknown.isEmpty() ? classified : new Unknown(unknown, classified);
     }
 
@@ -75,7 +77,8 @@ public final class Classification {
         }
         boolean spoken = doses.stream().anyMatch(d -> d.at(Dose.Level.HIGH) > 0 && speaksOfSkinOrEyes(d.row()));
         if (unknown || !spoken) {
-            Provenance provenance = new Provenance("Reg (EC) 1272/2008 Annex I 3.2.3.1.2, read at reachonline.eu", Confidence.READ);
+            Provenance provenance = new Provenance("Reg (EC) 1272/2008 Annex I 3.2.3.1.2, read at reachonline.eu",
+                    Confidence.READ);
             into.add(new Assigned(new HazardClass("Skin Corr.", "1", "H314"), Assigned.Ground.EXTREME_PH, OptionalDouble.empty(),
                     List.of(matter.name()), "CLP Annex I 3.2.3.1.2", provenance));
         }

@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** A matter whose every part is in the tables. */
-public record Classified(Matter matter, RuleSet ruleSet, List<Assigned> assigned, List<Statement> statements, List<Statement> supplemental,
+public record Classified(Matter matter, RuleSet ruleSet, List<Assigned> assigned, List<Statement> statements,
+        List<Statement> supplemental,
         List<String> pictograms, Optional<SignalWord> signalWord, List<NearLimit> nearLimits, List<Remark> remarks,
         List<SubstanceHazards> rows) implements Verdict {
     public Classified {

@@ -8,9 +8,9 @@ import java.util.OptionalDouble;
 import tarewright.chemistry.Provenance;
 
 /**
- * Health and environment by concentration limits. A substance's own limit stands before the generic one (CLP Article 10); where shares
- * add up, each is taken of the limit that holds for its substance. The cut-off below which Annex I lets an ingredient be ignored is not
- * used: every share counts.
+ * Health and environment by concentration limits. A substance's own limit stands before the generic one (CLP Article 10); where
+ * shares add up, each is taken of the limit that holds for its substance. The cut-off below which Annex I lets an ingredient be
+ * ignored is not used: every share counts.
  */
 final class ConcentrationRules {
     private final Map<String, List<GenericLimit>> tiers = new LinkedHashMap<>();
@@ -22,11 +22,12 @@ final class ConcentrationRules {
     /** The limit that one substance has in a tier. */
     private record Limit(double percent, HazardClass gives, Assigned.Ground ground, String clause, Provenance provenance) {
         /**
-         * The published statement where both limits are reached: lead powder has a limit of its own for the unborn child alone, while
-         * its published statement names fertility too.
+         * The published statement where both limits are reached: lead powder has a limit of its own for the unborn child alone,
+         * while its published statement names fertility too.
          */
         Limit inTheWordsOf(Limit generic, double of) {
-            boolean both = generic.gives().severity() == gives.severity() && Limits.reached(of, Math.max(percent, generic.percent()));
+            boolean both = generic.gives().severity() == gives.severity() && Limits.reached(of, Math.max(percent,
+                    generic.percent()));
             return both ? new Limit(percent, generic.gives(), ground, clause, provenance) : this;
         }
     }
@@ -88,7 +89,8 @@ final class ConcentrationRules {
             boolean corrosive = eye && gives.name().equals("Skin Corr.");
             if ((same || corrosive) && (best == null || own.fromPercent() < best.percent())) {
                 HazardClass result = corrosive || !target.code().equals(GenericLimit.OWN) ? target : gives;
-                best = new Limit(own.fromPercent(), result, Assigned.Ground.SPECIFIC_LIMIT, "CLP Annex VI Table 3", own.provenance());
+                best = new Limit(own.fromPercent(), result, Assigned.Ground.SPECIFIC_LIMIT, "CLP Annex VI Table 3",
+                        own.provenance());
             }
         }
         return best;
@@ -99,9 +101,10 @@ final class ConcentrationRules {
     }
 
     /**
-     * Whether the substance's own limits leave no room for the generic one. For eyes any limit of its own does, since corrosion of the
-     * skin counts among them. For another class, limits of that very class do if they reach as far as the substance's own category: lead
-     * compounds have a limit for suspected harm to fertility, which says nothing of the proven harm to the unborn child.
+     * Whether the substance's own limits leave no room for the generic one. For eyes any limit of its own does, since corrosion
+     * of the skin counts among them. For another class, limits of that very class do if they reach as far as the substance's own
+     * category: lead compounds have a limit for suspected harm to fertility, which says nothing of the proven harm to the unborn
+     * child.
      */
     private static boolean ownLimitsRule(HazardClass target, SubstanceHazards row) {
         if (target.endpoint() == Endpoint.EYE) {
@@ -120,7 +123,8 @@ final class ConcentrationRules {
                 double percent = generic.limitPercent() / row.mFactor(generic.mFactor());
                 if (generic.takes(ingredient) && (best == null || percent < best.percent())) {
                     HazardClass gives = generic.gives().code().equals(GenericLimit.OWN)
-                            ? new HazardClass(generic.gives().name(), generic.gives().category(), ingredient.code()) : generic.gives();
+                            ? new HazardClass(generic.gives().name(), generic.gives().category(),
+                            ingredient.code()) : generic.gives();
                     best = new Limit(percent, gives, Assigned.Ground.GENERIC_LIMIT, generic.clause(), generic.provenance());
                 }
             }

@@ -30,7 +30,8 @@ public sealed interface Content {
      * Amount of the part over the volume of the whole.
      *
      * @param molPerLitre 0 or more
-     * @param density of the whole, in g/mL; where it is empty the lowest that it can have is taken, which overstates the mass share
+     * @param density of the whole, in g/mL; where it is empty the lowest that it can have is taken, which overstates the mass
+     * share
      */
     record Molar(double molPerLitre, double uncertainty, OptionalDouble density) implements Content {
         public Molar {

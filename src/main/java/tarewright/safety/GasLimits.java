@@ -21,7 +21,8 @@ import tarewright.chemistry.Provenance;
  * @param fromMemory which fields are recalled; empty if none
  */
 public record GasLimits(String substance, String name, String formula, OptionalDouble molarMass, OptionalDouble average,
-        OptionalDouble shortTerm, OptionalDouble ceiling, OptionalDouble dangerous, OptionalDouble legalAverage, OptionalDouble legalCeiling,
+        OptionalDouble shortTerm, OptionalDouble ceiling, OptionalDouble dangerous, OptionalDouble legalAverage,
+        OptionalDouble legalCeiling,
         OptionalDouble lowerFlammable, OptionalDouble upperFlammable, String odour, String note, String fromMemory,
         Provenance provenance) {
     /** The stricter average over a working day. */

@@ -16,7 +16,9 @@ public record HazardClass(String name, String category, String code) {
         return Endpoint.of(name, code);
     }
 
-    /** Larger is worse, within one endpoint: category 1A before 1B before 1C before 2. Category 1 without a letter counts as 1A. */
+    /**
+     * Larger is worse, within one endpoint: category 1A before 1B before 1C before 2. Category 1 without a letter counts as 1A.
+     */
     public int severity() {
         if (category.isEmpty()) {
             return 100;

@@ -27,8 +27,8 @@ public final class Incompatible {
     }
 
     /**
-     * The clashes among these matters, gravest first. Of several rules for the same two matters and the same substances the gravest
-     * stands, and everything that would form by rules of the same gravity.
+     * The clashes among these matters, gravest first. Of several rules for the same two matters and the same substances the
+     * gravest stands, and everything that would form by rules of the same gravity.
      *
      * @param going what is going on beside mixing: heating, a flame
      * @param intended pairs that the procedure means to bring together
@@ -74,7 +74,8 @@ public final class Incompatible {
                 continue;
             }
             for (Member b : second) {
-                boolean mixedAlready = within && (a.substance().equals(b.substance()) || b.as().group().equals(ReactiveTable.WATER));
+                boolean mixedAlready = within && (a.substance().equals(b.substance())
+                        || b.as().group().equals(ReactiveTable.WATER));
                 if (b.as().group().equals(rule.groupB()) && !mixedAlready
                         && rule.needB().holds(b.matter().form(), b.percent(), b.as())) {
                     Clash clash = new Clash(a.matter(), b.matter(), a.part(), b.part(), rule);
@@ -97,7 +98,8 @@ public final class Incompatible {
             wet |= row.get().id().equals(ReactiveTable.WATER);
             Dose dose = Dose.of(row.get(), part.content());
             List<ReactiveMember> of = new ArrayList<>(rules.reactive().members().stream()
-                    .filter(m -> m.substance().equals(row.get().id()) && m.belongs(matter.form(), dose.low(), dose.high())).toList());
+                    .filter(m -> m.substance().equals(row.get().id()) && m.belongs(matter.form(), dose.low(),
+                    dose.high())).toList());
             byClassification(row.get(), of);
             of.forEach(m -> members.add(new Member(matter, row.get().id(), row.get().name(), dose.high(), m)));
         }

@@ -12,7 +12,8 @@ import tarewright.chemistry.Provenance;
  * @param gasPerEquivalent mol of carbon dioxide per mol of H+
  * @param text how to add it, in the table's words
  */
-public record Neutraliser(String substance, Against against, double equivalents, double molarMass, double gasPerEquivalent, String text,
+public record Neutraliser(String substance, Against against, double equivalents, double molarMass, double gasPerEquivalent,
+        String text,
         Provenance provenance) {
     /** What is taken up. */
     public enum Against {

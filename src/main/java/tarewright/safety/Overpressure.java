@@ -6,7 +6,8 @@ import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
 
 /**
- * The pressure in a closed vessel in which gas forms: the air that was closed in, warmed, and the gas, both ideal, nothing dissolved.
+ * The pressure in a closed vessel in which gas forms: the air that was closed in, warmed, and the gas, both ideal, nothing
+ * dissolved.
  *
  * @param pressure absolute, Pa, with its derivation
  * @param timesRoom over the pressure of the room
@@ -21,10 +22,12 @@ public record Overpressure(Figure pressure, double timesRoom) {
      * @param roomTemperature at which the vessel was closed, K
      * @param roomPressure at which the vessel was closed, Pa
      */
-    public static Overpressure of(Figure moles, Figure freeVolume, Figure temperature, Figure roomTemperature, Figure roomPressure) {
+    public static Overpressure of(Figure moles, Figure freeVolume, Figure temperature, Figure roomTemperature,
+            Figure roomPressure) {
         Figure air = Figure.of(Symbol.ofName("p", "air"), roomPressure.unit(), new Step.Product(1, List.of(
                 new Step.Power(roomPressure, 1), new Step.Power(temperature, 1), new Step.Power(roomTemperature, -1))));
-        Figure gas = Figure.of(Symbol.ofName("p", "gas"), roomPressure.unit(), new Step.Product(1, List.of(new Step.Power(moles, 1),
+        Figure gas = Figure.of(Symbol.ofName("p", "gas"), roomPressure.unit(), new Step.Product(1, List.of(new Step.Power(moles,
+                1),
                 new Step.Power(Air.gasConstant(), 1), new Step.Power(temperature, 1), new Step.Power(freeVolume, -1))));
         Figure both = Figure.of(Symbol.alone("p"), roomPressure.unit(),
                 new Step.Sum(List.of(new Step.Term(1, air), new Step.Term(1, gas))));

@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Fire, oxidisers and corrosion of metals. They cannot be worked out from percentages; what the tables have are a substance's own limits
- * and a few flash points. Otherwise the class of the undiluted substance is kept, except where water plainly takes it away, which is then
- * said.
+ * Fire, oxidisers and corrosion of metals. They cannot be worked out from percentages; what the tables have are a substance's own
+ * limits and a few flash points. Otherwise the class of the undiluted substance is kept, except where water plainly takes it
+ * away, which is then said.
  */
 final class PhysicalHazards {
-    /** From here on, per cent by mass, a liquid without flash points, or what corrodes metals, keeps its class in water: judgement. */
+    /**
+     * From here on, per cent by mass, a liquid without flash points, or what corrodes metals, keeps its class in water:
+     * judgement.
+     */
     private static final double KEPT_FROM = 1;
     /** From here on a solution of an oxidising solid is still treated as oxidising: judgement. */
     private static final double OXIDISER_KEPT_FROM = 50;
@@ -27,7 +30,8 @@ final class PhysicalHazards {
                 continue;
             }
             for (HazardClass hazard : dose.row().classes()) {
-                if (hazard.endpoint().physical() && !ownLimits(dose, hazard, level, into) && !flashPoints(dose, hazard, level, into)) {
+                if (hazard.endpoint().physical() && !ownLimits(dose, hazard, level, into) && !flashPoints(dose, hazard, level,
+                        into)) {
                     keep(dose, hazard, form, level, into, remarks);
                 }
             }
@@ -40,7 +44,8 @@ final class PhysicalHazards {
             if (limit.gives().filter(g -> g.endpoint() == hazard.endpoint()).isPresent()) {
                 any = true;
                 if (limit.reached(dose.at(level))) {
-                    into.add(new Assigned(limit.gives().get(), Assigned.Ground.SPECIFIC_LIMIT, OptionalDouble.of(limit.fromPercent()),
+                    into.add(new Assigned(limit.gives().get(), Assigned.Ground.SPECIFIC_LIMIT,
+                            OptionalDouble.of(limit.fromPercent()),
                             List.of(dose.row().name()), "CLP Annex VI Table 3", limit.provenance()));
                 }
             }
@@ -66,7 +71,8 @@ final class PhysicalHazards {
         double percent = dose.at(level);
         boolean diluted = form == Form.SOLUTION || form == Form.LIQUID && !Limits.reached(percent, 100);
         if (!diluted) {
-            into.add(new Assigned(hazard, Assigned.Ground.UNDILUTED, OptionalDouble.empty(), List.of(dose.row().name()), "published class",
+            into.add(new Assigned(hazard, Assigned.Ground.UNDILUTED, OptionalDouble.empty(), List.of(dose.row().name()),
+                    "published class",
                     dose.row().listing().provenance()));
             return;
         }

@@ -25,7 +25,10 @@ public record Remark(About about, List<String> details) {
         FROM_MEMORY,
         /** Suppliers often add statements that the list does not have [substance, codes]. */
         SUPPLIERS_ADD,
-        /** A physical hazard of the solid or gas that its solution in water does not have; what dries on paper or cloth has [substance, code]. */
+        /**
+         * A physical hazard of the solid or gas that its solution in water does not have; what dries on paper or cloth has
+         * [substance, code].
+         */
         NOT_CARRIED_INTO_WATER,
         /** No flash point is known for this strength: the class of the undiluted liquid was kept [substance, code]. */
         FLASH_POINT_UNKNOWN,

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The label of a small bottle. Corrosion, damage to eyes and anything toxic are never left out, whatever a table says; nor is anything of
- * a matter that is not known.
+ * The label of a small bottle. Corrosion, damage to eyes and anything toxic are never left out, whatever a table says; nor is
+ * anything of a matter that is not known.
  *
  * @param statements what stays
  * @param omitted what the regulation lets go, with its clause
@@ -14,7 +14,8 @@ import java.util.Set;
 public record SmallLabel(List<Statement> statements, List<Omitted> omitted) {
     /** The largest package to which the rule applies, in litres. */
     public static final double UP_TO = 0.125;
-    private static final Set<String> NEVER = Set.of("H290", "H300", "H301", "H304", "H310", "H311", "H314", "H318", "H330", "H331", "H334",
+    private static final Set<String> NEVER = Set.of("H290", "H300", "H301", "H304", "H310", "H311", "H314", "H318", "H330",
+            "H331", "H334",
             "H317", "H370", "H372");
 
     /** A statement that is left out. */

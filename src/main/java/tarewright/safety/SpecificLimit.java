@@ -11,7 +11,8 @@ import tarewright.chemistry.Provenance;
  * @param fromPercent per cent by mass
  * @param inclusive whether the limit itself belongs to it
  */
-public record SpecificLimit(Optional<HazardClass> gives, String code, double fromPercent, boolean inclusive, Provenance provenance) {
+public record SpecificLimit(Optional<HazardClass> gives, String code, double fromPercent, boolean inclusive,
+        Provenance provenance) {
     boolean reached(double percent) {
         return inclusive ? Limits.reached(percent, fromPercent) : percent > fromPercent;
     }

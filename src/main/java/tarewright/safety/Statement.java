@@ -16,8 +16,8 @@ public record Statement(String code, String text, Kind kind, Provenance provenan
     }
 
     /**
-     * The text without what the standard leaves to be filled in: the open end of a list ({@code /…}), the brackets of a choice, and
-     * the organs and routes between angle brackets.
+     * The text without what the standard leaves to be filled in: the open end of a list ({@code /…}), the brackets of a choice,
+     * and the organs and routes between angle brackets.
      */
     public String printed() {
         StringBuilder kept = new StringBuilder();

@@ -31,10 +31,12 @@ import tarewright.chemistry.Provenance;
  * @param suppliersAdd statements that suppliers often add and the list does not have
  * @param listing where all this comes from
  */
-public record SubstanceHazards(String id, List<String> names, List<String> formulas, boolean byFormula, State state, Set<Form> forms,
+public record SubstanceHazards(String id, List<String> names, List<String> formulas, boolean byFormula, State state,
+        Set<Form> forms,
         OptionalDouble molarMass, double lightest, double fromPercent, double toPercent, Optional<String> dissolvedAs,
         List<HazardClass> classes, String qualifiers, List<String> supplemental, OptionalDouble mAcute, OptionalDouble mChronic,
-        Map<Route, Double> estimates, List<SpecificLimit> limits, List<String> suppliersAdd, Restriction restriction, Listing listing) {
+        Map<Route, Double> estimates, List<SpecificLimit> limits, List<String> suppliersAdd, Restriction restriction,
+                Listing listing) {
     /** How the undiluted substance is. */
     public enum State {
         SOLID, LIQUID, SOLUTION, GAS
@@ -50,7 +52,8 @@ public record SubstanceHazards(String id, List<String> names, List<String> formu
      * @param note the table's remark, in English
      * @param fromMemory which part of the row is recalled and not read; empty if none
      */
-    public record Listing(Basis basis, String cas, String index, String appliesFrom, boolean minimum, String note, String fromMemory,
+    public record Listing(Basis basis, String cas, String index, String appliesFrom, boolean minimum, String note,
+            String fromMemory,
             Provenance provenance) {
     }
 

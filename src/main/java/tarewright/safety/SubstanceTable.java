@@ -53,8 +53,8 @@ public final class SubstanceTable {
     }
 
     /**
-     * The row that speaks for a part in a matter of this form. A name goes before a formula; among rows of one name or formula, the
-     * one for the form and strength. Rows without data are no rows.
+     * The row that speaks for a part in a matter of this form. A name goes before a formula; among rows of one name or formula,
+     * the one for the form and strength. Rows without data are no rows.
      *
      * @param percent mass percentage of the part, as far as known before the row is found
      */

@@ -53,7 +53,8 @@ final class SupplementalStatements {
                     .filter(l -> l.gives().filter(g -> g.endpoint() == hazard.endpoint()).isPresent())
                     .mapToDouble(l -> l.fromPercent() / 10).min()
                     .orElseGet(() -> limits.stream()
-                            .filter(l -> l.ingredient().filter(hazard.name()::equals).isPresent() && l.category().equals(hazard.category()))
+                            .filter(l -> l.ingredient().filter(hazard.name()::equals).isPresent()
+                            && l.category().equals(hazard.category()))
                             .mapToDouble(SupplementalLimit::fromPercent).min().orElse(0));
             if (dose.at(level) > 0 && Limits.reached(dose.at(level), from)) {
                 return true;

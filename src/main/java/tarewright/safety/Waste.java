@@ -15,7 +15,8 @@ import tarewright.derivation.Symbol;
 /** What must not go to the sink, where it goes instead, and how to neutralise it. */
 public final class Waste {
     /** From these acid frees a toxic gas. */
-    private static final Set<String> KEEP_ALKALINE = Set.of("hypochlorite", "sulfide", "cyanide", "nitrite", "sulfite-thiosulfate",
+    private static final Set<String> KEEP_ALKALINE = Set.of("hypochlorite", "sulfide", "cyanide", "nitrite",
+            "sulfite-thiosulfate",
             "thiosulfate", "hexacyanoferrate", "thiocyanate");
     /** Insoluble enough not to count as metal waste, though the sink is closed to solids all the same. */
     private static final Set<String> INERT = Set.of("barium-sulfate");
@@ -44,7 +45,8 @@ public final class Waste {
         reasons.stream().filter(r -> !never || r.rule().sink() == WasteRule.Sink.NEVER)
                 .forEach(r -> r.rule().container().ifPresent(containers::add));
         boolean keepAlkaline = groups.stream().anyMatch(KEEP_ALKALINE::contains);
-        return new WasteAdvice(left, hazards, never ? WasteRule.Sink.NEVER : WasteRule.Sink.LOCAL, reasons, List.copyOf(containers),
+        return new WasteAdvice(left, hazards, never ? WasteRule.Sink.NEVER : WasteRule.Sink.LOCAL, reasons,
+                List.copyOf(containers),
                 recipe(left, with, keepAlkaline), keepAlkaline);
     }
 
@@ -111,7 +113,8 @@ public final class Waste {
         Optional<String> wanted = with.flatMap(w -> rules.substances().find(Part.of(w, Content.pure()), Form.SOLID, 100))
                 .map(SubstanceHazards::id);
         List<Neutraliser> fit = rules.waste().neutralisers().stream().filter(n -> n.against() == against).toList();
-        return fit.stream().filter(n -> wanted.filter(n.substance()::equals).isPresent()).findFirst().or(() -> fit.stream().findFirst())
+        return fit.stream().filter(n -> wanted.filter(n.substance()::equals).isPresent()).findFirst().or(() -> fit.stream()
+                .findFirst())
                 .map(n -> recipe(n, (acid ? left.acid() : left.alkali()).orElseThrow()));
     }
 

@@ -14,7 +14,8 @@ import tarewright.chemistry.Provenance;
  * @param text what to do, in the table's words
  * @param authority what stands behind it
  */
-public record WasteRule(String id, Kind kind, List<String> values, Sink sink, Optional<String> container, String text, String authority,
+public record WasteRule(String id, Kind kind, List<String> values, Sink sink, Optional<String> container, String text,
+        String authority,
         Provenance provenance) {
     /** How a kind of waste is recognised. */
     public enum Kind {

@@ -17,9 +17,11 @@ final class HazardLabels {
     }
 
     static List<LabelElement> labelElements(String folder) {
-        return Rows.of(folder + "label-elements.csv").stream().map(r -> new LabelElement(r.text("hazard_class"), r.list("categories"),
+        return Rows.of(folder + "label-elements.csv").stream().map(r -> new LabelElement(r.text("hazard_class"),
+                r.list("categories"),
                 r.list("codes"), r.list("pictograms"),
-                r.optional("signal_word").map(w -> HazardCells.choice(SignalWord.class, r, "signal_word", w)), r.provenance())).toList();
+                r.optional("signal_word").map(w -> HazardCells.choice(SignalWord.class, r, "signal_word", w)),
+                        r.provenance())).toList();
     }
 
     static List<PictogramRule> pictogramRules(String folder) {
@@ -33,13 +35,16 @@ final class HazardLabels {
     }
 
     static StatementList statements(String folder) {
-        return new StatementList(Rows.of(folder + "statements.csv").stream().map(r -> new Statement(r.text("code"), r.text("text"),
+        return new StatementList(Rows.of(folder + "statements.csv").stream().map(r -> new Statement(r.text("code"),
+                r.text("text"),
                 HazardCells.choice(Statement.Kind.class, r, "kind"), r.provenance())).toList());
     }
 
     static List<SmallPackRule> smallPacks(String folder) {
-        return Rows.of(folder + "small-packs.csv").stream().map(r -> new SmallPackRule(r.text("hazard_class"), r.list("categories"),
-                HazardCells.choice(SmallPackRule.Omits.class, r, "omits"), r.optional("only_if"), r.text("clause"), r.provenance()))
+        return Rows.of(folder + "small-packs.csv").stream().map(r -> new SmallPackRule(r.text("hazard_class"),
+                r.list("categories"),
+                HazardCells.choice(SmallPackRule.Omits.class, r, "omits"), r.optional("only_if"), r.text("clause"),
+                        r.provenance()))
                 .toList();
     }
 
@@ -50,7 +55,8 @@ final class HazardLabels {
     }
 
     static List<Sign> signs() {
-        return Rows.of("hazards/signs.csv").stream().map(r -> new Sign(r.text("number"), r.text("kind"), r.text("meaning"), r.text("use"),
+        return Rows.of("hazards/signs.csv").stream().map(r -> new Sign(r.text("number"), r.text("kind"), r.text("meaning"),
+                r.text("use"),
                 r.provenance())).toList();
     }
 }

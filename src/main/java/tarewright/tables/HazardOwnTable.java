@@ -17,17 +17,19 @@ import tarewright.safety.SubstanceHazards;
 import tarewright.safety.SubstanceTable;
 
 /**
- * A teacher's own hazard table: comma-separated, its columns named in the first line. {@code name} and {@code classification} are required;
- * {@code also}, {@code formula}, {@code state}, {@code molar mass}, {@code statements} (EUH), {@code limits} and {@code source} may be
- * given. Several values in one cell stand between bars: {@code Skin Corr. 1B H314 | Eye Dam. 1 H318}; a limit is
- * {@code 25 % Skin Corr. 1B H314}; {@code none} says that it is not classified. A row for a substance of ours replaces every row of that name.
+ * A teacher's own hazard table: comma-separated, its columns named in the first line. {@code name} and {@code classification} are
+ * required; {@code also}, {@code formula}, {@code state}, {@code molar mass}, {@code statements} (EUH), {@code limits} and {@code
+ * source} may be given. Several values in one cell stand between bars: {@code Skin Corr. 1B H314 | Eye Dam. 1 H318}; a limit is
+ * {@code 25 % Skin Corr. 1B H314}; {@code none} says that it is not classified. A row for a substance of ours replaces every row
+ * of that name.
  *
  * @param substances the rows that could be read
  * @param replaced ids of our rows that are laid aside for them
  * @param troubles what could not be read
  */
 public record HazardOwnTable(List<SubstanceHazards> substances, List<String> replaced, List<Trouble> troubles) {
-    private static final List<String> COLUMNS = List.of("name", "also", "formula", "state", "molar mass", "classification", "statements",
+    private static final List<String> COLUMNS = List.of("name", "also", "formula", "state", "molar mass", "classification",
+            "statements",
             "limits", "source");
 
     /**
@@ -41,7 +43,8 @@ public record HazardOwnTable(List<SubstanceHazards> substances, List<String> rep
     public record Trouble(Kind kind, int line, String column, String found) {
         /** The kinds of trouble. */
         public enum Kind {
-            NO_TABLE, UNKNOWN_COLUMN, NO_NAME, NO_CLASSIFICATION, NOT_A_CLASS, NOT_A_LIMIT, NOT_A_STATEMENT, NOT_A_STATE, NOT_A_NUMBER
+            NO_TABLE, UNKNOWN_COLUMN, NO_NAME, NO_CLASSIFICATION, NOT_A_CLASS, NOT_A_LIMIT, NOT_A_STATEMENT, NOT_A_STATE,
+                    NOT_A_NUMBER
         }
 
         /** The lasting name under which its words stand. */

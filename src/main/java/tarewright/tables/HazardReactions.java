@@ -17,12 +17,16 @@ final class HazardReactions {
     }
 
     static ReactiveTable read() {
-        List<ReactiveMember> members = Rows.of("hazards/reactive-members.csv").stream().map(r -> new ReactiveMember(r.text("substance"),
+        List<ReactiveMember> members = Rows.of("hazards/reactive-members.csv").stream().map(r -> new ReactiveMember(
+                r.text("substance"),
                 r.text("group"), forms(r, "forms"), HazardCells.number(r, "from_pct", 0), HazardCells.number(r, "to_pct", 100),
                 r.optionalNumber("concentrated_from_pct"), r.provenance())).toList();
-        List<PairRule> pairs = Rows.of("hazards/reactive-pairs.csv").stream().map(r -> new PairRule(r.text("id"), r.text("group_a"),
-                need(r, "needs_a"), r.text("group_b"), need(r, "needs_b"), HazardCells.choice(PairRule.Setting.class, r, "setting"),
-                HazardCells.choice(PairRule.Severity.class, r, "severity"), r.text("products"), r.optional("gas"), r.text("hazard"),
+        List<PairRule> pairs = Rows.of("hazards/reactive-pairs.csv").stream().map(r -> new PairRule(r.text("id"),
+                r.text("group_a"),
+                need(r, "needs_a"), r.text("group_b"), need(r, "needs_b"), HazardCells.choice(PairRule.Setting.class, r,
+                        "setting"),
+                HazardCells.choice(PairRule.Severity.class, r, "severity"), r.text("products"), r.optional("gas"),
+                        r.text("hazard"),
                 r.text("advice"), r.text("note"), r.provenance())).toList();
         Map<String, String> groups = Rows.of("hazards/reactive-groups.csv").stream()
                 .collect(Collectors.toMap(r -> r.text("id"), r -> r.text("name")));
@@ -31,7 +35,8 @@ final class HazardReactions {
 
     static Set<Form> forms(Row row, String column) {
         Set<Form> forms = new HashSet<>();
-        row.list(column).stream().filter(f -> !f.equals("none")).forEach(f -> forms.add(HazardCells.choice(Form.class, row, column, f)));
+        row.list(column).stream().filter(f -> !f.equals("none")).forEach(f -> forms.add(HazardCells.choice(Form.class, row,
+                column, f)));
         return forms;
     }
 

@@ -36,16 +36,20 @@ final class HazardSubstances {
         row.optionalNumber("ate_oral").ifPresent(e -> estimates.put(Route.ORAL, e));
         row.optionalNumber("ate_inhaled").ifPresent(e -> estimates.put(HazardCells.choice(Route.class, row, "ate_kind"), e));
         boolean byFormula = HazardCells.yes(row, "by_formula") && !row.text("forms").equals("none");
-        SubstanceHazards.Listing listing = new SubstanceHazards.Listing(HazardCells.choice(Basis.class, row, "status"), row.text("cas"),
-                row.text("index"), row.text("applies_from"), HazardCells.yes(row, "minimum"), row.text("note"), row.text("from_memory"),
+        SubstanceHazards.Listing listing = new SubstanceHazards.Listing(HazardCells.choice(Basis.class, row, "status"),
+                row.text("cas"),
+                row.text("index"), row.text("applies_from"), HazardCells.yes(row, "minimum"), row.text("note"),
+                        row.text("from_memory"),
                 row.provenance());
         return new SubstanceHazards(row.text("id"), names, row.list("formula"), byFormula,
                 HazardCells.choice(SubstanceHazards.State.class, row, "state"), HazardReactions.forms(row, "forms"),
                 row.optionalNumber("molar_mass"), HazardCells.number(row, "lightest", 1),
-                HazardCells.number(row, "from_pct", 0), HazardCells.number(row, "to_pct", 100), row.optional("dissolved_as"), classes(row), row.text("qualifiers"),
+                HazardCells.number(row, "from_pct", 0), HazardCells.number(row, "to_pct", 100), row.optional("dissolved_as"),
+                        classes(row), row.text("qualifiers"),
                 row.list("euh"), row.optionalNumber("m_acute"), row.optionalNumber("m_chronic"), estimates, limits,
                 row.list("suppliers_add"),
-                row.optional("restriction").map(r -> HazardCells.choice(Restriction.class, row, "restriction", r)).orElse(Restriction.NONE), listing);
+                row.optional("restriction").map(r -> HazardCells.choice(Restriction.class, row, "restriction",
+                        r)).orElse(Restriction.NONE), listing);
     }
 
     private static List<HazardClass> classes(Row row) {

@@ -50,7 +50,8 @@ public final class HazardTables {
                 HazardSubstances.read(Rows.of(folder + "substances.csv"), Rows.of(folder + "specific-limits.csv")));
         return new Rulebook(set, substances, HazardLimits.genericLimits(folder), HazardLimits.acuteEstimates(folder),
                 HazardLimits.flammableBands(folder), HazardLimits.supplementalLimits(folder), HazardLabels.labelElements(folder),
-                HazardLabels.pictogramRules(folder), HazardLabels.covered(folder), HazardLabels.statements(folder), HazardLimits.gases(),
+                HazardLabels.pictogramRules(folder), HazardLabels.covered(folder), HazardLabels.statements(folder),
+                        HazardLimits.gases(),
                 HazardReactions.read(), HazardMeasures.protection(), HazardLabels.signs(), HazardMeasures.waste(),
                 HazardLabels.smallPacks(folder), HazardLabels.responses(folder));
     }

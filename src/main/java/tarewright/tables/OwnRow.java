@@ -52,10 +52,13 @@ final class OwnRow {
         List<String> names = new ArrayList<>(List.of(name));
         names.addAll(list("also"));
         List<HazardClass> classes = classes();
-        Provenance provenance = new Provenance(fileName + (cell("source").isEmpty() ? "" : ": " + cell("source")), Confidence.READ);
+        Provenance provenance = new Provenance(fileName + (cell("source").isEmpty() ? "" : ": " + cell("source")),
+                Confidence.READ);
         SubstanceHazards.Listing listing = new SubstanceHazards.Listing(Basis.TEACHER, "", "", "", false, "", "", provenance);
-        return Optional.of(new SubstanceHazards("own " + name, names, list("formula"), true, state(), Set.of(), molarMass(), 1, 0, 100,
-                Optional.empty(), classes, "", supplemental(), OptionalDouble.empty(), OptionalDouble.empty(), Map.of(), limits(provenance),
+        return Optional.of(new SubstanceHazards("own " + name, names, list("formula"), true, state(), Set.of(), molarMass(), 1,
+                0, 100,
+                Optional.empty(), classes, "", supplemental(), OptionalDouble.empty(), OptionalDouble.empty(), Map.of(),
+                        limits(provenance),
                 List.of(), Restriction.NONE, listing));
     }
 
@@ -94,7 +97,8 @@ final class OwnRow {
 
     /** Whether class, category and statement belong together by the label elements of the rule set. */
     private boolean onLabels(HazardClass hazard) {
-        return rules.labelElements().stream().anyMatch(e -> e.hazardClass().equals(hazard.name()) && e.codes().contains(hazard.code())
+        return rules.labelElements().stream().anyMatch(e -> e.hazardClass().equals(hazard.name()) && e.codes().contains(
+                hazard.code())
                 && (e.categories().contains(hazard.category()) || e.categories().isEmpty() && hazard.category().isEmpty()));
     }
 

@@ -27,7 +27,8 @@ class AirTest {
     /** Amount of so many millilitres by the ideal gas law, R = 8.314462618 J/(mol K) (SI Brochure, 9th edition). */
     private static Release release(String gas, double millilitres, int vessels, double room) {
         double moles = PASCAL * millilitres * 1e-6 / (8.314462618 * KELVIN);
-        return new Release(gas, Optional.empty(), figure("n", "mol", Dimension.AMOUNT, moles), figure("N", "", Dimension.NONE, vessels),
+        return new Release(gas, Optional.empty(), figure("n", "mol", Dimension.AMOUNT, moles), figure("N", "", Dimension.NONE,
+                vessels),
                 figure("T", "K", Dimension.TEMPERATURE, KELVIN), figure("p", "Pa", Dimension.PRESSURE, PASCAL),
                 room > 0 ? Optional.of(figure("V", "m3", Dimension.VOLUME, room)) : Optional.empty());
     }
@@ -86,14 +87,16 @@ class AirTest {
         Release release = release("H2S", 60, 15, 180);
 
         assertEquals(1 / release.moles().value(), AIR.of(new Release(release.gas(), release.formula(),
-                release.moles().uncertain(release.moles().value() / 100), release.vessels(), release.temperature(), release.pressure(),
+                release.moles().uncertain(release.moles().value() / 100), release.vessels(), release.temperature(),
+                release.pressure(),
                 release.room())).aroundFace().gradient().parts().get(0).derivative() / 60e-6, 1e-3 / release.moles().value());
     }
 
     /** p = p0 T/T0 + nRT/V: 0.01 mol in 0.1 L at 20 °C adds 243.7 kPa (8.314462618 × 293.15 × 0.01 / 1e-4). */
     @Test
     void gasInAClosedVesselRaisesThePressure() {
-        Overpressure closed = Overpressure.of(figure("n", "mol", Dimension.AMOUNT, 0.01), figure("V", "m3", Dimension.VOLUME, 1e-4),
+        Overpressure closed = Overpressure.of(figure("n", "mol", Dimension.AMOUNT, 0.01), figure("V", "m3", Dimension.VOLUME,
+                1e-4),
                 figure("T", "K", Dimension.TEMPERATURE, 293.15), figure("T0", "K", Dimension.TEMPERATURE, 293.15),
                 figure("p0", "Pa", Dimension.PRESSURE, 101_325));
 

@@ -56,7 +56,8 @@ class ClassificationLawsTest {
             double less = more * random.nextDouble();
             for (Form form : List.of(Form.SOLUTION, Form.LIQUID, Form.SOLID, Form.SLURRY)) {
                 Verdict weak = CLASSIFICATION.of(Matter.of("weak", form, List.of(Part.of(row.name(), Content.percent(less)))));
-                Verdict strong = CLASSIFICATION.of(Matter.of("strong", form, List.of(Part.of(row.name(), Content.percent(more)))));
+                Verdict strong = CLASSIFICATION.of(Matter.of("strong", form, List.of(Part.of(row.name(),
+                        Content.percent(more)))));
                 for (Assigned a : weak.assigned()) {
                     assertTrue(strong.assigned().stream().anyMatch(b -> b.hazard().endpoint() == a.hazard().endpoint()
                             && b.hazard().severity() >= a.hazard().severity()), () -> a + " at " + less + " lost at " + more);
@@ -92,7 +93,8 @@ class ClassificationLawsTest {
                 assertFalse(pictograms.contains("GHS07"), verdict::toString);
             }
             if (pictograms.contains("GHS07")) {
-                boolean beyondIrritation = classes.stream().anyMatch(Set.of("H302", "H312", "H332", "H317", "H335", "H336", "H420")::contains);
+                boolean beyondIrritation = classes.stream().anyMatch(Set.of("H302", "H312", "H332", "H317", "H335", "H336",
+                        "H420")::contains);
                 assertTrue(!pictograms.contains("GHS05") || beyondIrritation, verdict::toString);
             }
             assertFalse(codes(verdict).contains("H314") && codes(verdict).contains("H318"), verdict::toString);
@@ -103,8 +105,10 @@ class ClassificationLawsTest {
     }
 
     /** Statements that CLP Annex I always pairs with Danger. */
-    private static final Set<String> DANGER = Set.of("H220", "H224", "H225", "H250", "H260", "H270", "H271", "H300", "H301", "H304", "H310",
-            "H311", "H314", "H318", "H330", "H331", "H334", "H340", "H350", "H350i", "H360F", "H360D", "H360FD", "H360Df", "H360Fd", "H370",
+    private static final Set<String> DANGER = Set.of("H220", "H224", "H225", "H250", "H260", "H270", "H271", "H300", "H301",
+            "H304", "H310",
+            "H311", "H314", "H318", "H330", "H331", "H334", "H340", "H350", "H350i", "H360F", "H360D", "H360FD", "H360Df",
+                    "H360Fd", "H370",
             "H372");
 
     /** H228 and H261 and H272 are Danger or Warning by category. */
@@ -120,7 +124,8 @@ class ClassificationLawsTest {
         for (int i = 0; i < 2000; i++) {
             Verdict verdict = CLASSIFICATION.of(Bench.random(random));
             for (String pictogram : verdict.pictograms()) {
-                assertTrue(codes(verdict).stream().anyMatch(c -> pictogramOf(c).equals(pictogram)), () -> pictogram + ": " + codes(verdict));
+                assertTrue(codes(verdict).stream().anyMatch(c -> pictogramOf(c).equals(pictogram)),
+                        () -> pictogram + ": " + codes(verdict));
             }
         }
     }

@@ -20,8 +20,10 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ClassificationTest {
-    private static final Map<String, String> CODES = new TreeMap<>(Map.of("Skin Irrit. 2", "H315", "Eye Irrit. 2", "H319", "Eye Dam. 1",
-            "H318", "STOT SE 3", "H335", "Skin Corr. 1A", "H314", "Skin Corr. 1B", "H314", "Ox. Liq. 3", "H272", "Ox. Liq. 2", "H272"));
+    private static final Map<String, String> CODES = new TreeMap<>(Map.of("Skin Irrit. 2", "H315", "Eye Irrit. 2", "H319",
+            "Eye Dam. 1",
+            "H318", "STOT SE 3", "H335", "Skin Corr. 1A", "H314", "Skin Corr. 1B", "H314", "Ox. Liq. 3", "H272", "Ox. Liq. 2",
+                    "H272"));
 
     /** Limits of Annex VI Table 3 turned to mol/L with handbook densities; the file names the source of each. */
     @ParameterizedTest(name = "{0} {3} mol/L")

@@ -16,7 +16,8 @@ class IncompatibleTest {
     private static final Incompatible INCOMPATIBLE = new Incompatible(Bench.RULES);
 
     private static Matter matter(String substance, String form, double percent) {
-        return Matter.of(substance, Form.valueOf(form.toUpperCase(Locale.ROOT)), List.of(Part.of(substance, Content.percent(percent))));
+        return Matter.of(substance, Form.valueOf(form.toUpperCase(Locale.ROOT)), List.of(Part.of(substance,
+                Content.percent(percent))));
     }
 
     @ParameterizedTest(name = "{0} {2} % with {3} {5} %")
@@ -35,10 +36,12 @@ class IncompatibleTest {
         assertFalse(clashes.isEmpty(), source);
         assertTrue(clashes.get(0).severity().compareTo(least) >= 0, () -> clashes.get(0).rule().id());
         if (gas != null) {
-            assertTrue(clashes.stream().anyMatch(c -> c.rule().gas().filter(gas::equals).isPresent()), () -> clashes.get(0).rule().id());
+            assertTrue(clashes.stream().anyMatch(c -> c.rule().gas().filter(gas::equals).isPresent()),
+                    () -> clashes.get(0).rule().id());
         }
         assertEquals(clashes.stream().map(c -> c.rule().id()).toList(),
-                INCOMPATIBLE.among(List.of(b, a), settings, List.of()).stream().map(c -> c.rule().id()).toList(), "order of the two");
+                INCOMPATIBLE.among(List.of(b, a), settings, List.of()).stream().map(c -> c.rule().id()).toList(),
+                "order of the two");
         assertEquals(List.of(), INCOMPATIBLE.among(List.of(a, b), settings, List.of(new Together(second, first))), "intended");
     }
 
@@ -89,7 +92,8 @@ class IncompatibleTest {
                 sulfite.mChronic(), sulfite.estimates(), List.of(), List.of(), Restriction.NONE, sulfite.listing());
         Rulebook rules = Bench.RULES.with(Bench.RULES.substances().with(List.of(own)));
 
-        assertFalse(new Incompatible(rules).among(List.of(matter("own salt", "solid", 100), matter("HCl", "solution", 3)), Set.of(),
+        assertFalse(new Incompatible(rules).among(List.of(matter("own salt", "solid", 100), matter("HCl", "solution", 3)),
+                Set.of(),
                 List.of()).isEmpty());
     }
 

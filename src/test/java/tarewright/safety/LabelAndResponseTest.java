@@ -33,7 +33,8 @@ class LabelAndResponseTest {
 
     @Test
     void corrosionEyeDamageAndToxicityAreNeverLeftOut() {
-        Set<String> grave = Set.of("H314", "H318", "H300", "H301", "H310", "H311", "H330", "H331", "H290", "H340", "H350", "H350i", "H360FD",
+        Set<String> grave = Set.of("H314", "H318", "H300", "H301", "H310", "H311", "H330", "H331", "H290", "H340", "H350",
+                "H350i", "H360FD",
                 "H370", "H372", "H304", "H334");
         SplittableRandom random = new SplittableRandom(15);
         for (int i = 0; i < 1500; i++) {

@@ -45,7 +45,8 @@ class ProtectionTest {
         assertFalse(measures.contains("eye-protection"), "goggles stand in for it");
         assertFalse(measures.contains("face-shield"));
         assertFalse(measures.contains("shower"));
-        assertTrue(measures(Matter.solution("lye", "NaOH", Content.percent(8)).litres(0.6)).containsAll(List.of("face-shield", "shower")));
+        assertTrue(measures(Matter.solution("lye", "NaOH", Content.percent(8)).litres(0.6)).containsAll(List.of("face-shield",
+                "shower")));
     }
 
     @Test
@@ -85,7 +86,8 @@ class ProtectionTest {
     void fireAndMetalsAndCancer() {
         assertTrue(measures(Matter.pure("ribbon", Form.MASSIVE, "magnesium ribbon"))
                 .containsAll(List.of("no-flames", "fire-blanket", "no-water-on-fire")));
-        assertTrue(measures(Matter.pure("oxidant", Form.SOLID, "KMnO4")).containsAll(List.of("no-combustibles", "pregnancy", "gloves")));
+        assertTrue(measures(Matter.pure("oxidant", Form.SOLID, "KMnO4")).containsAll(List.of("no-combustibles", "pregnancy",
+                "gloves")));
         assertTrue(measures(Matter.solution("pink", "CoCl2", Content.percent(1))).contains("no-students"));
         assertTrue(measures(Matter.pure("metal", Form.MASSIVE, "sodium")).containsAll(List.of("no-students", "face-shield")));
     }
@@ -100,7 +102,8 @@ class ProtectionTest {
 
     @Test
     void measuresNameWhatAskedForThem() {
-        Measure gloves = PROTECTION.of(List.of(CLASSIFICATION.of(Matter.solution("lye", "NaOH", Content.percent(8)))), Set.of()).stream()
+        Measure gloves = PROTECTION.of(List.of(CLASSIFICATION.of(Matter.solution("lye", "NaOH", Content.percent(8)))),
+                Set.of()).stream()
                 .filter(m -> m.rule().measure().equals("gloves")).findFirst().orElseThrow();
 
         assertEquals("lye", gloves.reasons().get(0).matter());

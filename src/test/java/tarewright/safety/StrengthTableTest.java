@@ -16,7 +16,8 @@ class StrengthTableTest {
 
     @ParameterizedTest(name = "{0} {2} %: {3}")
     @CsvFileSource(resources = "/tarewright/safety/strengths.csv", numLinesToSkip = 1)
-    void classifiesAtItsStrength(String substance, String form, double percent, String statements, String supplemental, String rule) {
+    void classifiesAtItsStrength(String substance, String form, double percent, String statements, String supplemental,
+            String rule) {
         Matter matter = Matter.of(substance, Form.valueOf(form.toUpperCase(Locale.ROOT)),
                 List.of(Part.of(substance, Content.percent(percent))));
 

@@ -26,12 +26,17 @@ class WasteTest {
         return WASTE.of(new Leftover(matter, Optional.empty(), Optional.empty()), Optional.empty());
     }
 
-    /** 40 CFR 261.24 for Pb, Ba, Ag, Cr; aquatic toxicity (CLP H400, H410) for Cu, Zn; drain guide of a university (UNM) for simple salts. */
+    /**
+     * 40 CFR 261.24 for Pb, Ba, Ag, Cr; aquatic toxicity (CLP H400, H410) for Cu, Zn; drain guide of a university (UNM) for
+     * simple salts.
+     */
     @ParameterizedTest
-    @CsvSource({"PbI2, NEVER, metals", "AgNO3, NEVER, metals", "BaCl2, NEVER, metals", "K2Cr2O7, NEVER, metals", "NiSO4, NEVER, metals",
+    @CsvSource({"PbI2, NEVER, metals", "AgNO3, NEVER, metals", "BaCl2, NEVER, metals", "K2Cr2O7, NEVER, metals",
+            "NiSO4, NEVER, metals",
         "CoCl2, NEVER, metals", "CuSO4, NEVER, metals", "ZnSO4, NEVER, metals", "MnSO4, NEVER, metals", "KMnO4, NEVER, metals",
         "ethanol, NEVER, organic", "hexane, NEVER, organic", "dichloromethane, NEVER, organic", "H2O2, NEVER, oxidisers",
-        "NaOCl, NEVER, oxidisers", "Na2S, NEVER, alkaline", "fennick salt, NEVER, unknown", "NaCl, LOCAL, sink", "MgSO4, LOCAL, sink",
+        "NaOCl, NEVER, oxidisers", "Na2S, NEVER, alkaline", "fennick salt, NEVER, unknown", "NaCl, LOCAL, sink",
+                "MgSO4, LOCAL, sink",
         "glucose, LOCAL, sink", "Na2SO4, LOCAL, sink"})
     void whatMustNotGoToTheSink(String substance, WasteRule.Sink sink, String container) {
         WasteAdvice advice = of(Matter.solution("left", substance, Content.percent(5)));
@@ -42,9 +47,11 @@ class WasteTest {
 
     @Test
     void metalsAreFoundEvenInWhatTheTablesDoNotKnow() {
-        WasteAdvice advice = of(Matter.of("left", Form.SOLUTION, List.of(Part.of("lead ethanoate", "Pb(CH3COO)2", Content.percent(1)))));
+        WasteAdvice advice = of(Matter.of("left", Form.SOLUTION, List.of(Part.of("lead ethanoate", "Pb(CH3COO)2",
+                Content.percent(1)))));
 
-        assertTrue(advice.reasons().stream().anyMatch(r -> r.rule().id().equals("regulated-metals") && r.found().equals(List.of("Pb"))));
+        assertTrue(advice.reasons().stream().anyMatch(r -> r.rule().id().equals("regulated-metals")
+                && r.found().equals(List.of("Pb"))));
     }
 
     @Test
@@ -65,7 +72,8 @@ class WasteTest {
     /** 0.010 mol of H+ takes 0.010 mol of NaHCO3 (84.006 g/mol): 0.840 g, and frees as much CO2. */
     @Test
     void acidIsNeutralisedWithHydrogencarbonate() {
-        Leftover left = new Leftover(Matter.solution("left", "HCl", Content.percent(1)).atPH(0.6), moles(0.010), Optional.empty());
+        Leftover left = new Leftover(Matter.solution("left", "HCl", Content.percent(1)).atPH(0.6), moles(0.010),
+                Optional.empty());
 
         WasteAdvice.Recipe recipe = WASTE.of(left, Optional.of("sodium hydrogencarbonate")).neutralising().orElseThrow();
 
@@ -74,13 +82,15 @@ class WasteTest {
         assertEquals(0.010, recipe.gas().orElseThrow().value(), 1e-12);
         assertEquals(0.530, WASTE.of(left, Optional.of("Na2CO3")).neutralising().orElseThrow().mass().shownValue(), 5e-4,
                 "105.988 g/mol, two H+ for each");
-        assertEquals("sodium-hydrogencarbonate", WASTE.of(left, Optional.of("citric acid")).neutralising().orElseThrow().with().substance());
+        assertEquals("sodium-hydrogencarbonate", WASTE.of(left,
+                Optional.of("citric acid")).neutralising().orElseThrow().with().substance());
     }
 
     /** 0.030 mol of OH- takes 0.010 mol of citric acid (192.123 g/mol): 1.92 g. */
     @Test
     void alkaliIsNeutralisedWithCitricAcid() {
-        Leftover left = new Leftover(Matter.solution("left", "NaOH", Content.percent(1)).atPH(13), Optional.empty(), moles(0.030));
+        Leftover left = new Leftover(Matter.solution("left", "NaOH", Content.percent(1)).atPH(13), Optional.empty(),
+                moles(0.030));
 
         WasteAdvice.Recipe recipe = WASTE.of(left, Optional.empty()).neutralising().orElseThrow();
 
@@ -91,7 +101,8 @@ class WasteTest {
     /** EUH031: acid would free chlorine. */
     @Test
     void whatGivesToxicGasWithAcidIsNeverAcidified() {
-        Leftover left = new Leftover(Matter.solution("left", "NaOCl", Content.percent(1)).atPH(12), Optional.empty(), moles(0.03));
+        Leftover left = new Leftover(Matter.solution("left", "NaOCl", Content.percent(1)).atPH(12), Optional.empty(),
+                moles(0.03));
 
         WasteAdvice advice = WASTE.of(left, Optional.of("citric acid"));
 

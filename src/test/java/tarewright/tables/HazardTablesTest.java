@@ -32,7 +32,8 @@ class HazardTablesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"reactive-members", "reactive-pairs", "reactive-groups", "protection", "signs", "waste", "neutralising", "gases",
+    @ValueSource(strings = {"reactive-members", "reactive-pairs", "reactive-groups", "protection", "signs", "waste",
+            "neutralising", "gases",
         "rule-sets", "eu-clp/substances", "eu-clp/specific-limits", "eu-clp/generic-limits", "eu-clp/acute-estimates",
         "eu-clp/supplemental-limits", "eu-clp/label-elements", "eu-clp/pictogram-precedence", "eu-clp/covered-statements",
         "eu-clp/statements", "eu-clp/small-packs", "eu-clp/responses", "eu-clp/flammable-solutions"})
@@ -45,7 +46,8 @@ class HazardTablesTest {
 
     @Test
     void everySignIsOfTheStandard() {
-        RULES.protection().forEach(rule -> assertTrue(RULES.signs().stream().anyMatch(s -> s.number().equals(rule.sign())), rule.id()));
+        RULES.protection().forEach(rule -> assertTrue(RULES.signs().stream().anyMatch(s -> s.number().equals(rule.sign())),
+                rule.id()));
     }
 
     private static HazardOwnTable own(String text) {
@@ -68,7 +70,8 @@ class HazardTablesTest {
         assertEquals(List.of("potassium-iodide"), own.replaced());
         Verdict salt = classify(own, Matter.pure("salt", Form.SOLID, "KI"));
         assertTrue(salt.harmless());
-        assertTrue(salt.remarks().stream().anyMatch(r -> r.about() == Remark.About.TEACHERS_TABLE && r.details().get(1).equals("own.csv")));
+        assertTrue(salt.remarks().stream().anyMatch(r -> r.about() == Remark.About.TEACHERS_TABLE
+                && r.details().get(1).equals("own.csv")));
         assertTrue(classify(own, Matter.solution("dye", "Fennick blue", Content.percent(2))).statements().stream()
                 .map(Statement::code).toList().contains("H318"));
         assertTrue(classify(own, Matter.solution("dye", "Fennick blue", Content.percent(1.9))).has("EUH031"));
@@ -80,7 +83,8 @@ class HazardTablesTest {
         "name,classification|x,Skin Burn 1 H314; NOT_A_CLASS", "name,classification|x,Acute Tox. 7 H302; NOT_A_CLASS",
         "name,classification|x,Acute Tox. 4 H314; NOT_A_CLASS", "name,classification|x,; NO_CLASSIFICATION",
         "name,classification|,none; NO_NAME", "name,classification,limits|x,none,half Eye Dam. 1 H318; NOT_A_LIMIT",
-        "name,classification,limits|x,none,200 % Eye Dam. 1 H318; NOT_A_LIMIT", "name,classification,colour|x,none,blue; UNKNOWN_COLUMN",
+        "name,classification,limits|x,none,200 % Eye Dam. 1 H318; NOT_A_LIMIT",
+                "name,classification,colour|x,none,blue; UNKNOWN_COLUMN",
         "name,classification,state|x,none,foam; NOT_A_STATE", "name,classification,molar mass|x,none,heavy; NOT_A_NUMBER",
         "name,classification,statements|x,none,H314; NOT_A_STATEMENT"})
     void whatCannotBeReadIsATroubleAndLeavesItsRowUnknown(String text, HazardOwnTable.Trouble.Kind kind) {
