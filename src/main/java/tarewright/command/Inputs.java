@@ -1,0 +1,59 @@
+package tarewright.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import tarewright.text.Outside;
+
+/** Finds the procedures that the arguments name: a file as it is, of a folder every Markdown file but the read-me. */
+final class Inputs {
+    private final Outside outside;
+
+    Inputs(Outside outside) {
+        this.outside = outside;
+    }
+
+    /**
+     * The files, in the order given, those of a folder by name.
+     *
+     * @throws Usage if an argument names nothing
+     */
+    List<InputFile> find(List<Path> arguments) {
+        List<InputFile> files = new ArrayList<>();
+        for (Path argument : arguments) {
+            if (outside.isFolder(argument)) {
+                folder(argument, files);
+            } else if (outside.isFile(argument)) {
+                files.add(new InputFile(argument, argument.toString()));
+            } else {
+                throw new Usage("there is no file or folder `" + argument + "`");
+            }
+        }
+        return files;
+    }
+
+    private void folder(Path folder, List<InputFile> files) {
+        try {
+            List<Path> found = outside.list(folder).stream().filter(f -> {
+                String name = f.getFileName().toString();
+                return name.endsWith(".md") && !name.equalsIgnoreCase("README.md");
+            }).toList();
+            if (found.isEmpty()) {
+                throw new Usage("there is no procedure (a file that ends in .md) in `" + folder + "`");
+            }
+            found.forEach(f -> files.add(new InputFile(f, f.toString())));
+        } catch (IOException e) {
+            throw new Usage("the folder `" + folder + "` cannot be read");
+        }
+    }
+
+    /** The arguments are off: told in one line, exit status 2. */
+    static final class Usage extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        Usage(String message) {
+            super(message);
+        }
+    }
+}

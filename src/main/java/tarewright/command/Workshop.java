@@ -1,0 +1,93 @@
+package tarewright.command;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import tarewright.finding.Finding;
+import tarewright.finding.Found;
+import tarewright.procedure.check.Checks;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.Resolver;
+import tarewright.procedure.syntax.Reader;
+import tarewright.procedure.syntax.SourceFile;
+import tarewright.setting.Overrides;
+import tarewright.tables.ReferenceTables;
+import tarewright.tables.Tables;
+import tarewright.text.Outside;
+import tarewright.text.SourceText;
+
+/** Takes a procedure's file through reading, resolving and checking. */
+final class Workshop {
+    /** A procedure is a few pages of text; more than this is something else. */
+    static final long MOST_BYTES = 4L << 20;
+    private static final String OWN_SUBSTANCES = "substances.csv";
+
+    private final Outside outside;
+    private final Overrides overrides;
+    private final ReferenceTables packed = Tables.load();
+
+    Workshop(Outside outside, Overrides overrides) {
+        this.outside = outside;
+        this.overrides = overrides;
+    }
+
+    /** A file as far as it could be resolved, with all that was found, in the order of the text. */
+    Found<Resolved> resolve(InputFile file) {
+        List<Finding> findings = new ArrayList<>();
+        SourceText text = text(file, findings);
+        ReferenceTables tables = tables(file, findings);
+        Found<SourceFile> source = Reader.read(text);
+        findings.addAll(source.findings());
+        Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), overrides, tables);
+        findings.addAll(resolved.findings());
+        findings.addAll(Checks.run(resolved.value()));
+        List<Finding> inOrder = new ArrayList<>(new LinkedHashSet<>(Checks.unanswered(resolved.value(), findings)));
+        inOrder.sort(Comparator.comparing((Finding f) -> f.at().source() != text).thenComparingInt(f -> f.at().start()));
+        return new Found<>(resolved.value(), inOrder);
+    }
+
+    private SourceText text(InputFile file, List<Finding> findings) {
+        try {
+            byte[] bytes = outside.read(file.path(), MOST_BYTES);
+            return new SourceText(file.shown(), StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString());
+        } catch (CharacterCodingException e) {
+            return unreadable(file, findings, Unreadable.NOT_UTF_8);
+        } catch (Outside.TooLarge e) {
+            return unreadable(file, findings, Unreadable.TOO_LARGE);
+        } catch (IOException e) {
+            return unreadable(file, findings, Unreadable.NO_ACCESS);
+        }
+    }
+
+    private static SourceText unreadable(InputFile file, List<Finding> findings, Unreadable why) {
+        SourceText empty = new SourceText(file.shown(), "");
+        findings.add(why.finding(empty.span(0, 0)));
+        return empty;
+    }
+
+    /** The packed tables with the teacher's own substances over them, if such a file lies beside the procedure. */
+    private ReferenceTables tables(InputFile file, List<Finding> findings) {
+        Optional<Path> own = Optional.ofNullable(file.path().toAbsolutePath().getParent()).map(p -> p.resolve(OWN_SUBSTANCES)).filter(outside::isFile);
+        if (own.isEmpty()) {
+            return packed;
+        }
+        try {
+            String csv = new String(outside.read(own.get(), MOST_BYTES), StandardCharsets.UTF_8);
+            Found<ReferenceTables> with = packed.withOwn(csv, OWN_SUBSTANCES);
+            findings.addAll(with.findings());
+            return with.value();
+        } catch (IOException e) {
+            findings.add(Unreadable.NO_ACCESS.finding(new SourceText(OWN_SUBSTANCES, "").span(0, 0)));
+            return packed;
+        }
+    }
+}

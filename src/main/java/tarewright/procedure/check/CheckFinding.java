@@ -1,0 +1,104 @@
+package tarewright.procedure.check;
+
+import java.util.List;
+import java.util.Optional;
+import tarewright.finding.Finding;
+import tarewright.finding.Severity;
+import tarewright.text.Span;
+
+/** What the checks find. */
+public sealed interface CheckFinding extends Finding {
+    @Override
+    default Severity severity() {
+        return Severity.ERROR;
+    }
+
+    /**
+     * More in a vessel than it holds.
+     *
+     * @param volume of all that is in it
+     * @param advice the largest amount that fits, as set on its instrument; none where no single amount sets it
+     */
+    record OverCapacity(String vessel, String capacity, String volume, List<String> contents, Optional<String> advice, Span at, List<Span> also)
+            implements CheckFinding {
+        public OverCapacity {
+            also = List.copyOf(also);
+        }
+
+        @Override
+        public String id() {
+            return "over-capacity";
+        }
+    }
+
+    /** An excess that is none. */
+    record NotInExcess(String name, String over, String present, String needed, String wanted, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "not-in-excess";
+        }
+    }
+
+    /** The author says that one limits and the amounts say another. */
+    record LimitingClaim(String claimed, String limiting, String claimedTurns, String limitingTurns, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "limiting-claim";
+        }
+    }
+
+    /** A reactant of the equation that no block provides. */
+    record ReactantMissing(String formula, String reaction, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "reactant-missing";
+        }
+    }
+
+    /** A typed amount that the instrument cannot set. */
+    record NotDeliverable(String name, String amount, String instrument, String division, String lower, String upper, Span at)
+            implements CheckFinding {
+        @Override
+        public String id() {
+            return "not-deliverable";
+        }
+    }
+
+    /** An amount that rounds to nothing on its instrument. */
+    record RoundsToNothing(String name, String wanted, String instrument, String division, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "rounds-to-nothing";
+        }
+    }
+
+    /** No {@code waste} block says where what is left goes. */
+    record WasteMissing(Span at) implements CheckFinding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "waste-missing";
+        }
+    }
+
+    /** A {@code settled} block for an error. */
+    record CannotBeSettled(String finding, Span at, List<Span> also) implements CheckFinding {
+        public CannotBeSettled {
+            also = List.copyOf(also);
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "cannot-be-settled";
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package tarewright.procedure.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tarewright.finding.Finding;
+import tarewright.finding.Severity;
+import tarewright.procedure.declare.Notes;
+import tarewright.procedure.declare.Notes.SettledBlock;
+import tarewright.procedure.resolve.Resolved;
+
+/** Every check, and the author's answers to what they find. */
+public final class Checks {
+    private static final List<Check> ALL = List.of(new VesselCheck(), new ExcessCheck(), new LimitingCheck(), new ReactantCheck(),
+            new DeliveryCheck(), new WasteCheck());
+
+    private Checks() {
+    }
+
+    /** What the checks find, without warnings that the author has answered. */
+    public static List<Finding> run(Resolved procedure) {
+        List<Finding> found = new ArrayList<>();
+        ALL.forEach(check -> check.check(procedure, found::add));
+        return unanswered(procedure, found);
+    }
+
+    /** Leaves out warnings that a {@code settled} block answers; notes an answer to an error, which cannot be waved away. */
+    public static List<Finding> unanswered(Resolved procedure, List<Finding> found) {
+        List<SettledBlock> settled = procedure.procedure().settled();
+        List<Finding> left = new ArrayList<>(found.stream()
+                .filter(f -> f.severity() != Severity.WARNING || !Notes.answers(settled, f.id())).toList());
+        for (SettledBlock block : settled) {
+            Optional<Finding> error = found.stream().filter(f -> f.severity() == Severity.ERROR
+                    && block.finding().filter(id -> id.value().equals(f.id())).isPresent()).findFirst();
+            error.ifPresent(f -> left.add(new CheckFinding.CannotBeSettled(f.id(), block.finding().orElseThrow().at(), List.of(f.at()))));
+        }
+        return left;
+    }
+}

@@ -1,0 +1,75 @@
+package tarewright.procedure.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import tarewright.derivation.Figure;
+import tarewright.finding.Finding;
+import tarewright.procedure.declare.ApparatusItem;
+import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.procedure.resolve.ResolvedReaction;
+import tarewright.procedure.resolve.ResolvedReaction.PotAccount;
+import tarewright.quantity.Rounding;
+import tarewright.quantity.Typed;
+import tarewright.quantity.Unit;
+
+/** What is in a vessel must fit: liquids take their share of its capacity, a gas the rest. */
+final class VesselCheck implements Check {
+    @Override
+    public void check(Resolved procedure, Consumer<Finding> findings) {
+        for (ApparatusItem vessel : procedure.procedure().apparatus()) {
+            vessel.capacity().ifPresent(capacity -> vessel(procedure, vessel, capacity.value(), findings));
+        }
+    }
+
+    private static void vessel(Resolved procedure, ApparatusItem vessel, Typed capacity, Consumer<Finding> findings) {
+        List<ResolvedQuantity> inside = procedure.quantities().stream()
+                .filter(q -> q.block().vessel().filter(v -> v.value().equals(vessel.name())).isPresent() && q.figure(Property.VOLUME).isPresent())
+                .filter(q -> q.figure(Property.VOLUME).get().dimension().equals(capacity.dimension())).toList();
+        double volume = inside.stream().mapToDouble(q -> volume(q) * q.block().portions()).sum();
+        if (inside.isEmpty() || volume <= capacity.si() * (1 + 1e-9)) {
+            return;
+        }
+        Unit unit = capacity.unit();
+        findings.accept(new CheckFinding.OverCapacity(vessel.words(), Amount.of(capacity.si(), unit), Amount.of(volume, unit),
+                inside.stream().map(q -> Amount.of(volume(q), unit) + " of " + q.name()).toList(), advice(procedure, inside, capacity.si()),
+                inside.get(0).block().rule().at(), List.of(vessel.at())));
+    }
+
+    private static double volume(ResolvedQuantity quantity) {
+        return quantity.figure(Property.VOLUME).orElseThrow().value();
+    }
+
+    /** The largest amount of what limits the gas that still fits, rounded down to its instrument. */
+    private static Optional<String> advice(Resolved procedure, List<ResolvedQuantity> inside, double capacity) {
+        List<ResolvedQuantity> gases = inside.stream().filter(q -> q.block().is(Kind.GAS)).toList();
+        double liquids = inside.stream().filter(q -> !q.block().is(Kind.GAS)).mapToDouble(VesselCheck::volume).sum();
+        if (gases.size() != 1 || liquids >= capacity) {
+            return Optional.empty();
+        }
+        double share = (capacity - liquids) / volume(gases.get(0));
+        List<String> limiting = new ArrayList<>();
+        for (ResolvedReaction reaction : procedure.reactions()) {
+            boolean makesIt = reaction.block().equation().filter(e -> gases.get(0).matter().filter(m -> e.isProduct(m.formula())).isPresent()).isPresent();
+            if (makesIt) {
+                reaction.pots().stream().map(PotAccount::limiting).forEach(limiting::addAll);
+            }
+        }
+        return limiting.size() == 1 ? procedure.quantity(limiting.get(0)).flatMap(q -> largest(q, share)) : Optional.empty();
+    }
+
+    private static Optional<String> largest(ResolvedQuantity limiting, double share) {
+        Figure set = limiting.figure(Property.LENGTH).or(limiting::amount).orElseThrow();
+        OptionalDouble division = limiting.block().ribbon().isPresent()
+                ? OptionalDouble.of(limiting.block().ribbon().get().step().value().si())
+                : limiting.instrument().map(ApparatusItem::division).orElse(OptionalDouble.empty());
+        double most = set.value() * share;
+        double fits = division.isPresent() ? new Rounding(Rounding.Direction.DOWN, division.getAsDouble()).apply(most) : most;
+        return fits > 0 ? Optional.of(Amount.of(fits, set.unit()) + " of " + limiting.name()) : Optional.empty();
+    }
+}

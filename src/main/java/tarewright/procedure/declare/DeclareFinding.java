@@ -1,0 +1,151 @@
+package tarewright.procedure.declare;
+
+import java.util.List;
+import java.util.Optional;
+import tarewright.finding.Finding;
+import tarewright.finding.Severity;
+import tarewright.text.Span;
+
+/** What can be wrong with a block or a field taken by itself. */
+public sealed interface DeclareFinding extends Finding {
+    @Override
+    default Severity severity() {
+        return Severity.ERROR;
+    }
+
+    /** A key that no block of this type, or no front matter, has. @param place the type word, or {@code front matter} */
+    record UnknownField(String place, String key, List<String> suggestions, List<String> known, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "unknown-field";
+        }
+    }
+
+    /** A key of other types of block. */
+    record FieldOfOtherType(String place, String key, List<String> types, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "field-of-other-type";
+        }
+    }
+
+    /** A field that is part of the language and that this version does not work out yet. */
+    record NotYet(String what, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "not-yet";
+        }
+    }
+
+    record FieldMissing(String place, String key, String example, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "field-missing";
+        }
+    }
+
+    record ValueMissing(String key, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "value-missing";
+        }
+    }
+
+    record UnknownSubstance(String text, List<String> suggestions, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "unknown-substance";
+        }
+    }
+
+    /** Nothing fixes how much there is. @param ways the fields that would */
+    record MissingQuantity(String name, String type, List<String> ways, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "missing-quantity";
+        }
+    }
+
+    record AmountFixedTwice(String first, String second, Span at, List<Span> also) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "amount-fixed-twice";
+        }
+    }
+
+    record NotAWholeNumber(String key, String text, int least, int most, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "not-a-whole-number";
+        }
+    }
+
+    record NotAboveZero(String key, String text, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "not-above-zero";
+        }
+    }
+
+    /** A fraction over the whole. */
+    record PercentOver100(String key, String text, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "percent-over-100";
+        }
+    }
+
+    /** A yield of nothing would need an infinite amount. */
+    record YieldZero(String text, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "division-by-zero";
+        }
+    }
+
+    /** A word where only certain words can stand. */
+    record UnknownWord(String key, String text, List<String> suggestions, List<String> known, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "unknown-word";
+        }
+    }
+
+    record UnknownProperty(String item, String text, List<String> known, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "unknown-property";
+        }
+    }
+
+    /** An apparatus name that an earlier line has. */
+    record ApparatusTwice(String name, Span at, List<Span> also) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "apparatus-twice";
+        }
+    }
+
+    /** A room field that is none of temperature, pressure, humidity and volume, or one of them again. */
+    record NotOfARoom(String text, Optional<String> already, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "not-of-a-room";
+        }
+    }
+
+    record WordingMissing(Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "answer-missing";
+        }
+    }
+
+    /** A shape that a field must have. @param shape an example of it */
+    record BadShape(String key, String text, String shape, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "bad-shape";
+        }
+    }
+}

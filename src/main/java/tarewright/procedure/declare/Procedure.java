@@ -1,0 +1,43 @@
+package tarewright.procedure.declare;
+
+import java.util.List;
+import java.util.Optional;
+import tarewright.procedure.syntax.SourceFile;
+
+/** A whole procedure as declared; blocks in source order. */
+public record Procedure(SourceFile source, Front front, List<ReactionBlock> reactions, List<QuantityBlock> quantities, List<ValueBlock> values,
+        List<ReadingBlock> readings, List<ApparatusItem> apparatus, List<Notes.CautionBlock> cautions, List<AnswerBlock> answers,
+        List<Notes.WasteBlock> wastes, List<Notes.TrialBlock> trials, List<Notes.SettledBlock> settled) {
+    public Procedure {
+        reactions = List.copyOf(reactions);
+        quantities = List.copyOf(quantities);
+        values = List.copyOf(values);
+        readings = List.copyOf(readings);
+        apparatus = List.copyOf(apparatus);
+        cautions = List.copyOf(cautions);
+        answers = List.copyOf(answers);
+        wastes = List.copyOf(wastes);
+        trials = List.copyOf(trials);
+        settled = List.copyOf(settled);
+    }
+
+    public Optional<QuantityBlock> quantity(String name) {
+        return quantities.stream().filter(q -> q.name().equals(name)).findFirst();
+    }
+
+    public Optional<ReactionBlock> reaction(String name) {
+        return reactions.stream().filter(r -> r.name().equals(name)).findFirst();
+    }
+
+    public Optional<ValueBlock> value(String name) {
+        return values.stream().filter(v -> v.name().equals(name)).findFirst();
+    }
+
+    public Optional<ReadingBlock> reading(String name) {
+        return readings.stream().filter(r -> r.name().equals(name)).findFirst();
+    }
+
+    public Optional<ApparatusItem> apparatus(String name) {
+        return apparatus.stream().filter(a -> a.name().equals(name)).findFirst();
+    }
+}

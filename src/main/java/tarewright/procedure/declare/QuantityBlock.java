@@ -1,0 +1,101 @@
+package tarewright.procedure.declare;
+
+import java.util.List;
+import java.util.Optional;
+import tarewright.procedure.syntax.TypedBlock;
+import tarewright.quantity.Strength;
+import tarewright.quantity.Typed;
+
+/**
+ * A {@code solid}, {@code liquid}, {@code solution} or {@code gas}.
+ *
+ * @param block where it stands
+ * @param kind which of the four
+ * @param matter the substance, or the solute; none where it is taken from the block that this is a portion of
+ * @param rule what fixes its amount
+ * @param purity mass fraction of the substance in what is weighed or measured
+ * @param density mass over volume of what is measured
+ * @param strength of a solution
+ * @param instrument the apparatus that weighs or measures it
+ * @param ribbon how it is cut by length
+ * @param reactsIn the reaction that it takes part in, where the author says so
+ * @param batch which pot of that reaction; empty for the only one
+ * @param vessel the apparatus that it is in
+ * @param portionOf the block that it is taken from
+ * @param portions how often a group measures it out, at least 1
+ * @param madeFrom the stock or the block that it is made from
+ * @param madeUpTo the volume that it is made up to
+ * @param role what it does
+ * @param actsAs the ion of the equation that it brings
+ * @param also further solutes
+ * @param found whether the students find it out
+ * @param labelAs what its bottle says instead of its name
+ * @param shownAs the formula shown instead of its own
+ * @param keeps how long it keeps, in the author's words
+ * @param gas what only a gas has
+ */
+public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> matter, AmountRule rule, Optional<At<Typed>> purity,
+        Optional<At<Typed>> density, Optional<At<Strength>> strength, Optional<At<String>> instrument, Optional<Ribbon> ribbon,
+        Optional<At<String>> reactsIn, String batch, Optional<At<String>> vessel, Optional<At<String>> portionOf, int portions,
+        Optional<At<String>> madeFrom, Optional<At<Typed>> madeUpTo, Role role, Optional<At<Matter>> actsAs, List<AlsoDissolved> also,
+        boolean found, Optional<String> labelAs, Optional<String> shownAs, Optional<String> keeps, GasFields gas) {
+    public QuantityBlock {
+        also = List.copyOf(also);
+    }
+
+    public String name() {
+        return block.name();
+    }
+
+    public boolean is(Kind other) {
+        return kind == other;
+    }
+
+    /** The four kinds, with the state of matter that each stands for in an equation. */
+    public enum Kind {
+        SOLID("s"), LIQUID("l"), SOLUTION("aq"), GAS("g");
+
+        private final String state;
+
+        Kind(String state) {
+            this.state = state;
+        }
+
+        /** IUPAC's state symbol. */
+        public String state() {
+            return state;
+        }
+
+        /** The word in the source. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    /** What a block does in the pot. */
+    public enum Role { REACTS, SOLVENT, INDICATOR, RINSE, CATALYST }
+
+    /** Cut by length. @param linear mass over length; @param step the length to which it is cut */
+    public record Ribbon(At<Typed> linear, At<Typed> step) {
+    }
+
+    /** A second solute. */
+    public record AlsoDissolved(Matter matter, At<Strength> strength) {
+    }
+
+    /**
+     * What only a gas has.
+     *
+     * @param overWater collected over water, and so moist
+     * @param at a room of its own
+     * @param fits the window of volumes asked for
+     * @param wash volume of the liquid that washes it
+     * @param deadVolume volume of the apparatus outside the scale
+     * @param real asks for the second virial coefficient
+     */
+    public record GasFields(boolean overWater, Optional<At<Typed>> temperature, Optional<At<Typed>> pressure, Optional<At<Typed>> fits,
+            Optional<At<Typed>> wash, Optional<At<Typed>> deadVolume, boolean real) {
+        public static final GasFields NONE = new GasFields(false, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), false);
+    }
+}

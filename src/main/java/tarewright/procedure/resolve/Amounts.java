@@ -1,0 +1,373 @@
+package tarewright.procedure.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tarewright.chemistry.Formula;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Origin;
+import tarewright.derivation.Step;
+import tarewright.derivation.Step.Power;
+import tarewright.derivation.Symbol;
+import tarewright.procedure.declare.AmountRule;
+import tarewright.procedure.declare.AmountRule.Measured;
+import tarewright.procedure.declare.ApparatusItem;
+import tarewright.procedure.declare.Matter;
+import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.quantity.Dimension;
+import tarewright.quantity.Typed;
+import tarewright.quantity.Unit;
+
+/** The figures of one block. */
+final class Amounts {
+    private static final List<String> WAYS_SOLID = List.of("mass", "moles", "for", "excess over", "made by");
+    private static final List<String> WAYS_FLUID = List.of("volume", "moles", "for", "excess over", "made by");
+
+    private final Bench bench;
+    private final QuantityBlock block;
+
+    Amounts(Bench bench, QuantityBlock block) {
+        this.bench = bench;
+        this.block = block;
+    }
+
+    /** The property that a group measures out. */
+    static Property measuredOut(QuantityBlock block) {
+        boolean byMass = block.is(Kind.SOLID) || block.is(Kind.LIQUID) && block.rule() instanceof AmountRule.Stated s && s.what() == Measured.MASS;
+        return byMass ? Property.MASS : Property.VOLUME;
+    }
+
+    Optional<Figure> figure(Property property) {
+        switch (property) {
+            case MOLES:
+                return moles();
+            case MASS:
+                return mass();
+            case VOLUME:
+                return volume();
+            case LENGTH:
+                return length();
+            case MOLAR_MASS:
+                return molarMass();
+            case STRENGTH:
+                return new Strengths(bench, block).molar();
+            case DENSITY:
+                return new Strengths(bench, block).density();
+            case PURITY:
+                return purity();
+            case CLASS_TOTAL:
+                return classTotal();
+            case EXCESS:
+                return new Reacting(bench).excess(block);
+            case LEFT_OVER:
+                return new Reacting(bench).leftOver(block);
+            case MOST:
+                return product(false);
+            case YIELD:
+                return product(true);
+            case DRY:
+                return block.is(Kind.GAS) ? new Gases(bench, block).volume(false, Property.DRY) : Optional.empty();
+            case MOIST:
+                return block.is(Kind.GAS) && block.gas().overWater() ? new Gases(bench, block).volume(true, Property.MOIST) : Optional.empty();
+            case TAKEN:
+                return new Strengths(bench, block).taken();
+            default:
+                throw new IllegalStateException("no rule for " + property);
+        }
+    }
+
+    // --- names and symbols
+
+    /** {@code n(Mg)} where the formula tells the blocks of the procedure apart, else {@code n(ribbon)}. */
+    Symbol symbol(String letter) {
+        Optional<Matter> matter = bench.matter(block);
+        if (matter.isEmpty() || block.shownAs().isPresent()) {
+            return Symbol.ofName(letter, block.name());
+        }
+        Formula formula = matter.get().formula();
+        boolean alone = bench.procedure.quantities().stream()
+                .filter(q -> bench.matter(q).filter(m -> m.formula().sameComposition(formula)).isPresent()).count() == 1;
+        return alone ? Symbol.ofFormula(letter, formula.plain()) : Symbol.ofName(letter, block.name());
+    }
+
+    private Optional<Figure> need(Property property) {
+        return bench.figure(block, property);
+    }
+
+    // --- the typed and the derived amount
+
+    private Optional<Typed> stated(Measured what) {
+        return block.rule() instanceof AmountRule.Stated s && s.what() == what ? Optional.of(s.typed()) : Optional.empty();
+    }
+
+    /** A typed amount: known as well as its instrument sets it, else to half of its last digit. */
+    private Figure given(String letter, Typed typed, Dimension dimension) {
+        Optional<ApparatusItem> item = Kit.measuring(bench.instrument(block), dimension);
+        double uncertainty = typed.plusMinus().isPresent() ? Kit.standardUncertainty(typed)
+                : item.map(ApparatusItem::standardUncertainty).filter(u -> u.isPresent()).map(u -> u.getAsDouble())
+                .orElseGet(() -> Kit.standardUncertainty(typed));
+        return Kit.asTyped(Figure.given(symbol(letter), typed.unit(), typed.si(), new Origin.Author()).uncertain(uncertainty), typed);
+    }
+
+    private boolean derived() {
+        return block.rule() instanceof AmountRule.For || block.rule() instanceof AmountRule.ExcessOver;
+    }
+
+    private boolean comesFromReaction() {
+        return block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted;
+    }
+
+    private boolean isTarget() {
+        return !comesFromReaction() && bench.potAsProduct(block).isPresent();
+    }
+
+    // --- amount of substance
+
+    private Optional<Figure> moles() {
+        if (block.found() && bench.byReadings) {
+            return new Unknowns(bench, block).moles();
+        }
+        Optional<Typed> typed = stated(Measured.MOLES);
+        if (typed.isPresent()) {
+            return Optional.of(given("n", typed.get(), Dimension.AMOUNT));
+        }
+        if (comesFromReaction() && !bench.reads(block, measuredOut(block)).isPresent()) {
+            return new Reacting(bench).made(block, symbol("n"));
+        }
+        switch (block.kind()) {
+            case SOLUTION:
+                return both(need(Property.STRENGTH), need(Property.VOLUME)).map(p -> product("n", Dimension.AMOUNT, 1, p.first(), 1, p.second(), 1));
+            case GAS:
+                return new Gases(bench, block).molesFromAmount();
+            case LIQUID:
+                if (measuredOut(block) == Property.VOLUME) {
+                    return both(need(Property.VOLUME), need(Property.DENSITY)).flatMap(p -> need(Property.MOLAR_MASS)
+                            .map(molar -> molesOfSample(List.of(new Power(p.first(), 1), new Power(p.second(), 1)), molar)));
+                }
+                return need(Property.MASS).flatMap(m -> need(Property.MOLAR_MASS).map(molar -> molesOfSample(List.of(new Power(m, 1)), molar)));
+            default:
+                return need(Property.MASS).flatMap(m -> need(Property.MOLAR_MASS).map(molar -> molesOfSample(List.of(new Power(m, 1)), molar)));
+        }
+    }
+
+    private Figure molesOfSample(List<Power> sample, Figure molarMass) {
+        List<Power> powers = new ArrayList<>(sample);
+        statedPurity().ifPresent(w -> powers.add(new Power(w, 1)));
+        powers.add(new Power(molarMass, -1));
+        return worked("n", Dimension.AMOUNT, new Step.Product(1, powers));
+    }
+
+    private Optional<Figure> statedPurity() {
+        return block.purity().isPresent() ? need(Property.PURITY) : Optional.empty();
+    }
+
+    private Optional<Figure> purity() {
+        if (block.found() && bench.byReadings && block.purity().isPresent()) {
+            return new Unknowns(bench, block).purity();
+        }
+        return block.purity().map(p -> Kit.asTyped(Figure.given(symbol("w"), p.value().unit(), p.value().si(), new Origin.Author())
+                .uncertain(Kit.standardUncertainty(p.value())), p.value()));
+    }
+
+    private Optional<Figure> molarMass() {
+        Optional<Matter> matter = bench.matter(block);
+        if (matter.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> unweighed = bench.constituents.unweighed(matter.get().formula());
+        if (!unweighed.isEmpty()) {
+            bench.note(new ResolveFinding.NoAtomicWeight(unweighed, matter.get().formula().unicode(), block.block().nameSpan()));
+            return Optional.empty();
+        }
+        return Optional.of(bench.constituents.molarMass(matter.get().formula()));
+    }
+
+    /** What the pot must have of this block: for another, or in excess over it. */
+    private Optional<Figure> needed() {
+        if (block.rule() instanceof AmountRule.ExcessOver over) {
+            return new Reacting(bench).neededOver(block, over, symbol("n"));
+        }
+        return new Reacting(bench).neededFor(block, (AmountRule.For) block.rule(), symbol("n"));
+    }
+
+    private void missing() {
+        bench.note(new ResolveFinding.MissingQuantity(block.name(), block.kind().word(), block.is(Kind.SOLID) ? WAYS_SOLID : WAYS_FLUID,
+                block.block().nameSpan()));
+    }
+
+    // --- mass
+
+    private Optional<Figure> mass() {
+        if (block.is(Kind.SOLUTION)) {
+            return need(Property.VOLUME).flatMap(v -> new Strengths(bench, block).knownDensity()
+                    .map(d -> product("m", Dimension.MASS, 1, v, 1, d, 1)));
+        }
+        if (block.found() && bench.byReadings && block.purity().isEmpty() && bench.readingOf(block, Property.MASS).isEmpty()) {
+            return new Unknowns(bench, block).mass();
+        }
+        Optional<Typed> typed = stated(Measured.MASS);
+        if (typed.isPresent()) {
+            return Optional.of(given("m", typed.get(), Dimension.MASS));
+        }
+        if (block.is(Kind.LIQUID) && measuredOut(block) == Property.VOLUME && (derived() || stated(Measured.VOLUME).isPresent())) {
+            return both(need(Property.VOLUME), need(Property.DENSITY)).map(p -> product("m", Dimension.MASS, 1, p.first(), 1, p.second(), 1));
+        }
+        if (comesFromReaction() || stated(Measured.MOLES).isPresent() || stated(Measured.VOLUME).isPresent()) {
+            return both(need(Property.MOLES), need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second()));
+        }
+        if (derived()) {
+            return both(needed(), need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second())).map(this::weighed);
+        }
+        missing();
+        return Optional.empty();
+    }
+
+    private Figure massOf(Figure moles, Figure molarMass) {
+        List<Power> powers = new ArrayList<>(List.of(new Power(moles, 1), new Power(molarMass, 1)));
+        statedPurity().ifPresent(w -> powers.add(new Power(w, -1)));
+        return worked("m", Dimension.MASS, new Step.Product(1, powers));
+    }
+
+    /** A wanted mass as it will be weighed: a ribbon is cut to a length, and what the balance then shows is read. */
+    private Figure weighed(Figure wanted) {
+        Optional<ApparatusItem> balance = Kit.measuring(bench.instrument(block), Dimension.MASS);
+        Instruments instruments = new Instruments(bench, block);
+        if (block.ribbon().isPresent()) {
+            Figure length = need(Property.LENGTH).orElseThrow();
+            Figure linear = linearDensity();
+            Figure cut = product("m", Dimension.MASS, 1, linear, 1, length, 1);
+            return balance.isPresent() ? instruments.read(cut, balance.get(), symbol("m")) : cut;
+        }
+        return instruments.set(wanted, balance, symbol("m"));
+    }
+
+    private Figure linearDensity() {
+        Typed typed = block.ribbon().orElseThrow().linear().value();
+        return Kit.asTyped(Figure.given(symbol("m/l"), typed.unit(), typed.si(), new Origin.Author()).uncertain(Kit.standardUncertainty(typed)), typed);
+    }
+
+    private Optional<Figure> length() {
+        if (block.ribbon().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Figure> wanted = derived() ? both(needed(), need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second())) : need(Property.MASS);
+        Typed step = block.ribbon().get().step().value();
+        return wanted.map(m -> {
+            Unit unit = step.unit();
+            Figure exact = Figure.of(symbol("l"), unit, new Step.Product(1, List.of(new Power(m, 1), new Power(linearDensity(), -1))));
+            return new Instruments(bench, block).cut(exact, step, symbol("l"));
+        });
+    }
+
+    // --- volume
+
+    private Optional<Figure> volume() {
+        Optional<Typed> typed = stated(Measured.VOLUME);
+        if (typed.isPresent()) {
+            return Optional.of(given("V", typed.get(), Dimension.VOLUME));
+        }
+        switch (block.kind()) {
+            case SOLID:
+                return new Strengths(bench, block).knownDensity().flatMap(d -> need(Property.MASS)
+                        .map(m -> product("V", Dimension.VOLUME, 1, m, 1, d, -1)));
+            case GAS:
+                return new Gases(bench, block).volume(block.gas().overWater(), Property.VOLUME);
+            case LIQUID:
+                if (derived()) {
+                    return both(needed(), need(Property.MOLAR_MASS)).flatMap(p -> need(Property.DENSITY).map(d -> {
+                        List<Power> powers = new ArrayList<>(List.of(new Power(p.first(), 1), new Power(p.second(), 1), new Power(d, -1)));
+                        statedPurity().ifPresent(w -> powers.add(new Power(w, -1)));
+                        return measured(worked("V", Dimension.VOLUME, new Step.Product(1, powers)));
+                    }));
+                }
+                return both(need(Property.MASS), need(Property.DENSITY)).map(p -> product("V", Dimension.VOLUME, 1, p.first(), 1, p.second(), -1));
+            default:
+                return solutionVolume();
+        }
+    }
+
+    private Optional<Figure> solutionVolume() {
+        if (derived()) {
+            return both(needed(), need(Property.STRENGTH)).map(p -> measured(product("V", Dimension.VOLUME, 1, p.first(), 1, p.second(), -1)));
+        }
+        if (stated(Measured.MOLES).isPresent() || comesFromReaction()) {
+            return both(need(Property.MOLES), need(Property.STRENGTH)).map(p -> product("V", Dimension.VOLUME, 1, p.first(), 1, p.second(), -1));
+        }
+        if (block.madeUpTo().isPresent()) {
+            Typed flask = block.madeUpTo().get().value();
+            return Optional.of(given("V", flask, Dimension.VOLUME));
+        }
+        missing();
+        return Optional.empty();
+    }
+
+    private Figure measured(Figure wanted) {
+        return new Instruments(bench, block).set(wanted, Kit.measuring(bench.instrument(block), Dimension.VOLUME), symbol("V"));
+    }
+
+    // --- products and totals
+
+    /** The mass (or for a gas the volume) of a product, with or without the yield. */
+    private Optional<Figure> product(boolean withYield) {
+        if (!comesFromReaction() || block.is(Kind.GAS)) {
+            return Optional.empty();
+        }
+        Optional<Figure> moles = withYield ? need(Property.MOLES) : new Reacting(bench).atMost(block, symbol("n"));
+        return both(moles, need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second()));
+    }
+
+    private Optional<Figure> classTotal() {
+        if (comesFromReaction() || isTarget()) {
+            return Optional.empty();
+        }
+        return need(measuredOut(block)).map(each -> {
+            List<Power> powers = new ArrayList<>(List.of(new Power(each, 1), new Power(count("groups", bench.setting.groups()), 1)));
+            if (bench.setting.runs() > 1) {
+                powers.add(new Power(count("runs", bench.setting.runs()), 1));
+            }
+            if (block.portions() > 1) {
+                powers.add(new Power(count("portions", block.portions()), 1));
+            }
+            powers.add(new Power(count("spare", 1 + bench.setting.spare()), 1));
+            Step.Product step = new Step.Product(1, powers);
+            Figure total = Figure.of(Symbol.ofName("total", block.name()), each.unit(), step);
+            return each.decimals().isPresent() ? total.shownTo(Math.max(0, each.decimals().getAsInt())) : total;
+        });
+    }
+
+    private static Figure count(String what, double number) {
+        return Figure.given(Symbol.words(what), Unit.ONE, number, new Origin.Counted());
+    }
+
+    // --- helpers
+
+    private Figure product(String letter, Dimension dimension, double coefficient, Figure first, int a, Figure second, int b) {
+        return worked(letter, dimension, new Step.Product(coefficient, List.of(new Power(first, a), new Power(second, b))));
+    }
+
+    private Figure worked(String letter, Dimension dimension, Step step) {
+        Figure figure = Figure.of(symbol(letter), si(dimension), step);
+        return figure.in(displayUnit(dimension, figure.value()));
+    }
+
+    private static Unit si(Dimension dimension) {
+        return new Unit("", dimension, 1);
+    }
+
+    /** The unit of the instrument or of what the author typed, where it has this dimension; else the usual one. */
+    private Unit displayUnit(Dimension dimension, double value) {
+        Optional<Unit> instrument = Kit.unit(Kit.measuring(bench.instrument(block), dimension));
+        Optional<Unit> typed = block.rule() instanceof AmountRule.Stated s && s.typed().dimension().equals(dimension) ? Optional.of(s.typed().unit())
+                : block.rule() instanceof AmountRule.Wanted w && w.typed().dimension().equals(dimension) ? Optional.of(w.typed().unit()) : Optional.empty();
+        return instrument.or(() -> typed).orElseGet(() -> Kit.usual(dimension, value));
+    }
+
+    /** Two figures, if both are there. */
+    record Both(Figure first, Figure second) {
+    }
+
+    static Optional<Both> both(Optional<Figure> first, Optional<Figure> second) {
+        return first.flatMap(a -> second.map(b -> new Both(a, b)));
+    }
+}

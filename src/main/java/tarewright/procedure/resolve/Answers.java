@@ -1,0 +1,22 @@
+package tarewright.procedure.resolve;
+
+import tarewright.derivation.Figure;
+import tarewright.procedure.declare.Precision;
+import tarewright.quantity.Digits;
+
+/** How an answer's value is shown. */
+final class Answers {
+    private Answers() {
+    }
+
+    /** A figure with the decimals that the author asks for; as it is where the author leaves it. */
+    static Figure precise(Figure figure, Precision precision) {
+        if (precision instanceof Precision.Decimals fixed) {
+            return figure.shownTo(fixed.decimals());
+        }
+        if (precision instanceof Precision.Figures significant) {
+            return figure.shownTo(Digits.decimalsOfSignificant(figure.shownValue(), significant.figures()));
+        }
+        return figure;
+    }
+}

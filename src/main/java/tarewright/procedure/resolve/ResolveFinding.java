@@ -1,0 +1,153 @@
+package tarewright.procedure.resolve;
+
+import java.util.List;
+import tarewright.finding.Finding;
+import tarewright.finding.Severity;
+import tarewright.text.Span;
+
+/** What can be wrong when blocks are put together. */
+public sealed interface ResolveFinding extends Finding {
+    @Override
+    default Severity severity() {
+        return Severity.ERROR;
+    }
+
+    /** Nothing by that name. @param wanted what kind of name stands here: {@code figure}, {@code reaction}, {@code apparatus}, {@code block} */
+    record UnknownName(String text, String wanted, List<String> suggestions, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "unknown-name";
+        }
+    }
+
+    /** A figure that this kind of block does not have. @param has the properties that it has */
+    record NoSuchFigure(String property, String name, String type, List<String> has, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "no-such-figure";
+        }
+    }
+
+    /** A name that stands for no single figure where one is needed. */
+    record NotAFigure(String text, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "not-a-figure";
+        }
+    }
+
+    /** A volume of something whose density is not known. */
+    record VolumeNeedsDensity(String name, String formula, String type, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "ambiguous-state";
+        }
+    }
+
+    /** A strength that cannot become mol/L without a density. */
+    record DensityMissing(String name, String strength, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "density-missing";
+        }
+    }
+
+    record StrengthMissing(String name, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "strength-missing";
+        }
+    }
+
+    record MissingQuantity(String name, String type, List<String> ways, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "missing-quantity";
+        }
+    }
+
+    /** @param circle the names in the order in which each needs the next */
+    record Circular(List<String> circle, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "circular";
+        }
+    }
+
+    record SpeciesNotInEquation(String formula, String reaction, List<String> species, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "species-not-in-equation";
+        }
+    }
+
+    record AmbiguousReaction(String name, String formula, List<String> reactions, Span at, List<Span> also) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "ambiguous-reaction";
+        }
+    }
+
+    /** Two blocks that no equation brings together. */
+    record NoCommonReaction(String first, String second, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "no-common-reaction";
+        }
+    }
+
+    /** A block is a solid, say, and the equation has the substance in solution. */
+    record StateDiffers(String name, String type, String species, Span at, List<Span> also) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "state-differs";
+        }
+    }
+
+    record DilutionImpossible(String name, String wanted, String stock, String needed, String volume, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "dilution-impossible";
+        }
+    }
+
+    /** A table or relation that does not reach so far. @param limit the lasting name of the limit that is passed */
+    record OutOfTableRange(String what, String limit, String asked, String from, String to, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "out-of-table-range";
+        }
+    }
+
+    /** The element has no atomic weight in the table. */
+    record NoAtomicWeight(List<String> elements, String formula, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "no-atomic-weight";
+        }
+    }
+
+    /** A fixed amount in an instrument of another kind: a mass with a cylinder. */
+    record WrongInstrument(String instrument, String measures, String wanted, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "wrong-instrument";
+        }
+    }
+
+    /** A reading that nothing says anything about. */
+    record NothingExpected(String name, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "nothing-expected";
+        }
+    }
+
+    /** A gas that the air pressure cannot hold over water so hot. */
+    record WaterBoils(String temperature, String pressure, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "water-boils";
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package tarewright.procedure.resolve;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tarewright.derivation.Figure;
+import tarewright.procedure.declare.AnswerBlock;
+import tarewright.procedure.declare.Procedure;
+import tarewright.procedure.syntax.Inline;
+import tarewright.procedure.syntax.TypedBlock;
+import tarewright.setting.Setting;
+import tarewright.tables.ReferenceTables;
+
+/**
+ * A procedure with every figure worked out for one setting.
+ *
+ * @param name of the procedure: its file's name without the ending
+ * @param values figures of value blocks by name
+ * @param referents what each reference of the text stands for
+ */
+public record Resolved(String name, Procedure procedure, Setting setting, ReferenceTables tables, List<ResolvedQuantity> quantities,
+        List<ResolvedReaction> reactions, List<ResolvedReading> readings, Map<String, Figure> values, List<ResolvedAnswer> answers,
+        Map<Inline.Reference, Referent> referents) {
+    public Resolved {
+        quantities = List.copyOf(quantities);
+        reactions = List.copyOf(reactions);
+        readings = List.copyOf(readings);
+        values = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(values));
+        answers = List.copyOf(answers);
+        referents = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(referents));
+    }
+
+    public Optional<ResolvedQuantity> quantity(String blockName) {
+        return quantities.stream().filter(q -> q.name().equals(blockName)).findFirst();
+    }
+
+    public Optional<ResolvedReading> reading(String blockName) {
+        return readings.stream().filter(r -> r.block().name().equals(blockName)).findFirst();
+    }
+
+    public Optional<ResolvedAnswer> answer(TypedBlock block) {
+        return answers.stream().filter(a -> a.block().block() == block).findFirst();
+    }
+
+    public Optional<AnswerBlock> declared(TypedBlock block) {
+        return procedure.answers().stream().filter(a -> a.block() == block).findFirst();
+    }
+
+    /** What a reference stands for. */
+    public Referent referent(Inline.Reference reference) {
+        return referents.getOrDefault(reference, new Referent.Nothing());
+    }
+}

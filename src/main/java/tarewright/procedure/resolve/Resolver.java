@@ -1,0 +1,212 @@
+package tarewright.procedure.resolve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Symbol;
+import tarewright.finding.Finding;
+import tarewright.finding.Found;
+import tarewright.procedure.declare.AmountRule;
+import tarewright.procedure.declare.AnswerBlock;
+import tarewright.procedure.declare.ApparatusItem;
+import tarewright.procedure.declare.At;
+import tarewright.procedure.declare.DeclarationReader;
+import tarewright.procedure.declare.Procedure;
+import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.declare.ReactionBlock;
+import tarewright.procedure.declare.TroubleFinding;
+import tarewright.procedure.declare.ValueBlock;
+import tarewright.procedure.expression.Evaluator;
+import tarewright.procedure.syntax.Inline;
+import tarewright.procedure.syntax.SourceFile;
+import tarewright.procedure.syntax.TypedBlock;
+import tarewright.setting.Overrides;
+import tarewright.setting.Setting;
+import tarewright.tables.ReferenceTables;
+import tarewright.text.Span;
+import tarewright.text.Spelling;
+
+/** Works a procedure out for a setting. What could not be worked out is left out and was a finding. */
+public final class Resolver {
+    private final String name;
+    private final Procedure procedure;
+    private final Setting setting;
+    private final ReferenceTables tables;
+    private final Set<Finding> findings;
+    private final Names names;
+    private final Bench expected;
+    private final Worksheet worksheet;
+
+    private Resolver(String name, Procedure procedure, Setting setting, ReferenceTables tables, Set<Finding> findings) {
+        this.name = name;
+        this.procedure = procedure;
+        this.setting = setting;
+        this.tables = tables;
+        this.findings = findings;
+        this.names = new Names(procedure, tables);
+        List<Pot> pots = Pots.of(procedure, findings::add);
+        this.expected = Bench.asExpected(procedure, setting, tables, names, pots, findings::add);
+        this.worksheet = new Worksheet(expected);
+    }
+
+    /**
+     * Resolves a file that was read.
+     *
+     * @param name of the procedure, for file names and for other programs
+     * @param source its syntax tree
+     * @param overrides what goes before the procedure's own values
+     * @param tables substances and their data
+     */
+    public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, ReferenceTables tables) {
+        Found<Procedure> declared = DeclarationReader.read(source, tables);
+        Set<Finding> findings = new LinkedHashSet<>(declared.findings());
+        Setting setting = Settings.of(declared.value().front(), overrides);
+        Resolved resolved = new Resolver(name, declared.value(), setting, tables, findings).resolve();
+        List<Finding> inOrder = new ArrayList<>(findings);
+        inOrder.sort(Comparator.comparingInt(f -> f.at().start()));
+        return new Found<>(resolved, inOrder);
+    }
+
+    private Resolved resolve() {
+        checkNames();
+        List<ResolvedQuantity> quantities = procedure.quantities().stream().map(this::quantity).toList();
+        Map<String, ResolvedReading> readings = worksheet.readings();
+        Map<String, Figure> values = new LinkedHashMap<>();
+        for (ValueBlock block : procedure.values()) {
+            worksheet.value(block, expected).ifPresent(v -> values.put(block.name(), v));
+        }
+        List<ResolvedReaction> reactions = procedure.reactions().stream().map(this::reaction).toList();
+        Bench byReadings = expected.byReadings(readings);
+        List<ResolvedAnswer> answers = answers(new Lookups(byReadings, worksheet));
+        return new Resolved(name, procedure, setting, tables, quantities, reactions, List.copyOf(readings.values()), values, answers, referents());
+    }
+
+    // --- names of apparatus and blocks in fields
+
+    private void checkNames() {
+        List<String> apparatus = procedure.apparatus().stream().map(ApparatusItem::name).toList();
+        List<String> blocks = procedure.quantities().stream().map(QuantityBlock::name).toList();
+        for (QuantityBlock block : procedure.quantities()) {
+            block.instrument().ifPresent(i -> known(i, apparatus, "apparatus"));
+            block.vessel().ifPresent(i -> known(i, apparatus, "apparatus"));
+            block.portionOf().ifPresent(i -> known(i, blocks, "block"));
+        }
+        procedure.readings().forEach(r -> r.instrument().ifPresent(i -> known(i, apparatus, "apparatus")));
+        for (ReactionBlock reaction : procedure.reactions()) {
+            reaction.limiting().ifPresent(l -> known(l, blocks, "block"));
+        }
+        List<String> wastable = new ArrayList<>(blocks);
+        procedure.reactions().forEach(r -> wastable.add(r.name()));
+        procedure.wastes().forEach(w -> w.of().ifPresent(o -> known(o, wastable, "block")));
+    }
+
+    private void known(At<String> written, List<String> known, String wanted) {
+        if (!known.contains(written.value())) {
+            findings.add(new ResolveFinding.UnknownName(written.value(), wanted, Spelling.near(written.value(), known), written.at()));
+        }
+    }
+
+    // --- the parts of the result
+
+    private ResolvedQuantity quantity(QuantityBlock block) {
+        Map<Property, Figure> figures = new EnumMap<>(Property.class);
+        for (Property property : Facets.of(expected, block)) {
+            expected.figure(block, property).ifPresent(f -> figures.put(property, f));
+        }
+        boolean made = block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted
+                || expected.potAsProduct(block).isPresent() && expected.potAsReactant(block).isEmpty();
+        return new ResolvedQuantity(block, expected.matter(block), figures, Amounts.measuredOut(block), expected.instrument(block), !made);
+    }
+
+    private ResolvedReaction reaction(ReactionBlock block) {
+        Reacting reacting = new Reacting(expected);
+        List<ResolvedReaction.PotAccount> accounts = new ArrayList<>();
+        for (Pot pot : expected.pots) {
+            if (pot.reaction() != block) {
+                continue;
+            }
+            List<Reacting.Supply> supplies = reacting.supplies(pot).orElse(List.of());
+            List<ResolvedReaction.Reactant> reactants = supplies.stream().map(s -> new ResolvedReaction.Reactant(s.species(), s.coefficient(),
+                    s.blocks().stream().map(QuantityBlock::name).toList(), s.moles(), s.moles().value() / s.coefficient())).toList();
+            Map<String, Figure> left = new LinkedHashMap<>();
+            for (Part part : pot.reactants()) {
+                expected.figure(part.block(), Property.LEFT_OVER).ifPresent(f -> left.put(part.block().name(), f));
+            }
+            accounts.add(new ResolvedReaction.PotAccount(pot.key().batch(), reacting.limiting(pot)
+                    .map(l -> l.blocks().stream().map(QuantityBlock::name).toList()).orElse(List.of()), reacting.extent(pot), reactants, left));
+        }
+        return new ResolvedReaction(block, accounts);
+    }
+
+    private List<ResolvedAnswer> answers(Lookups lookups) {
+        Map<TypedBlock, String> numbers = Questions.numbers(procedure.source().body());
+        List<ResolvedAnswer> all = new ArrayList<>();
+        for (AnswerBlock block : procedure.answers()) {
+            Optional<Figure> value = Optional.empty();
+            if (block.sought() instanceof AnswerBlock.Worked worked) {
+                String number = numbers.getOrDefault(block.block(), "");
+                var found = Evaluator.evaluate(worked.formula().value(), Symbol.words("answer " + number), block.unit(), lookups);
+                findings.addAll(found.findings());
+                value = found.value().map(f -> Answers.precise(f, block.precision()));
+            }
+            all.add(new ResolvedAnswer(block, numbers.getOrDefault(block.block(), ""), value));
+        }
+        return all;
+    }
+
+    // --- references in the text
+
+    private Map<Inline.Reference, Referent> referents() {
+        Map<Inline.Reference, Referent> all = new LinkedHashMap<>();
+        for (Inline.Reference reference : procedure.source().references()) {
+            all.put(reference, referent(names.meaning(reference.text()), reference.text(), inside(reference.span())));
+        }
+        return all;
+    }
+
+    private static Span inside(Span braces) {
+        return braces.part(1, braces.end() - braces.start() - 1);
+    }
+
+    private Referent referent(Meaning meaning, String text, Span at) {
+        Lookups lookups = new Lookups(expected, worksheet);
+        if (meaning instanceof Meaning.Label label) {
+            return new Referent.Bottle(label.block());
+        }
+        if (meaning instanceof Meaning.Equation equation) {
+            return new Referent.Equation(equation.block());
+        }
+        if (meaning instanceof Meaning.FormulaText formula) {
+            return new Referent.Chemical(formula.formula());
+        }
+        if (meaning instanceof Meaning.Section) {
+            return new Referent.Plain(setting.section());
+        }
+        if (meaning instanceof Meaning.BadFormula bad) {
+            findings.add(new TroubleFinding(bad.trouble().id(), at.part(bad.offset() + bad.trouble().from(), bad.offset() + bad.trouble().to()),
+                    bad.trouble()));
+            return new Referent.Nothing();
+        }
+        if (meaning instanceof Meaning.Blank blank) {
+            if (blank.of() instanceof Meaning.ReadOff read) {
+                return worksheet.reading(read.block()).<Referent>map(r -> new Referent.Blank(read.block().name(),
+                        r.each().isEmpty() ? List.of(r.value()) : r.each())).orElseGet(Referent.Nothing::new);
+            }
+            String what = text.substring("blank ".length());
+            return lookups.figure(blank.of(), what, at).<Referent>map(f -> new Referent.Blank(what, List.of(f))).orElseGet(Referent.Nothing::new);
+        }
+        if (meaning instanceof Meaning.Working working) {
+            return lookups.figure(working.of(), text, at).<Referent>map(Referent.Working::new).orElseGet(Referent.Nothing::new);
+        }
+        boolean measured = meaning instanceof Meaning.Itself || meaning instanceof Meaning.Of of
+                && (of.property() == Property.LENGTH || of.property() == Amounts.measuredOut(of.block()));
+        return Referent.amount(lookups.figure(meaning, text, at), measured);
+    }
+}

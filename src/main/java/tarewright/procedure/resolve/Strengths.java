@@ -1,0 +1,251 @@
+package tarewright.procedure.resolve;
+
+import java.util.List;
+import java.util.Optional;
+import tarewright.chemistry.Constants;
+import tarewright.chemistry.DensityTable;
+import tarewright.chemistry.Formula;
+import tarewright.chemistry.FormulaResult;
+import tarewright.chemistry.Substance;
+import tarewright.chemistry.TableValue;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Origin;
+import tarewright.derivation.Step;
+import tarewright.derivation.Step.Power;
+import tarewright.derivation.Symbol;
+import tarewright.procedure.declare.AmountRule;
+import tarewright.procedure.declare.At;
+import tarewright.procedure.declare.Matter;
+import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.quantity.Strength;
+import tarewright.quantity.Typed;
+import tarewright.quantity.Unit;
+
+/** The strength of a solution in every notation as an amount concentration, the densities that this takes, and dilution. */
+final class Strengths {
+    private static final Unit MOLAR = Constituents.unit("mol/L").orElseThrow();
+    private static final Unit DENSITY = Constituents.unit("g/mL").orElseThrow();
+
+    private final Bench bench;
+    private final QuantityBlock block;
+
+    Strengths(Bench bench, QuantityBlock block) {
+        this.bench = bench;
+        this.block = block;
+    }
+
+    /** Amount concentration of the solute. */
+    Optional<Figure> molar() {
+        if (!block.is(Kind.SOLUTION)) {
+            return Optional.empty();
+        }
+        if (block.found() && bench.byReadings) {
+            return new Unknowns(bench, block).strength();
+        }
+        Optional<QuantityBlock> source = bench.source(block);
+        if (block.strength().isPresent()) {
+            return fromNotation(block.strength().get());
+        }
+        if (source.isPresent()) {
+            return bench.figure(source.get(), Property.STRENGTH).flatMap(c -> diluted(c));
+        }
+        bench.note(new ResolveFinding.StrengthMissing(block.name(), block.block().nameSpan()));
+        return Optional.empty();
+    }
+
+    /** A portion keeps its bottle's strength; what is made up to a volume has less. */
+    private Optional<Figure> diluted(Figure stock) {
+        if (block.madeUpTo().isEmpty()) {
+            return Optional.of(stock);
+        }
+        Typed flask = block.madeUpTo().get().value();
+        if (!(block.rule() instanceof AmountRule.Stated s) || s.what() != AmountRule.Measured.VOLUME) {
+            bench.note(new ResolveFinding.StrengthMissing(block.name(), block.block().nameSpan()));
+            return Optional.empty();
+        }
+        return bench.figure(block, Property.VOLUME).flatMap(taken -> {
+            if (taken.value() > flask.si()) {
+                bench.note(new ResolveFinding.DilutionImpossible(block.name(), Kit.shown(flask), Kit.shown(stock.value(), stock.unit()),
+                        Kit.shown(taken.value(), taken.unit()), Kit.shown(flask), block.madeUpTo().get().at()));
+                return Optional.empty();
+            }
+            Figure made = volume("V", "made up to", flask);
+            return Optional.of(molar(new Step.Product(1, List.of(new Power(stock, 1), new Power(taken, 1), new Power(made, -1)))));
+        });
+    }
+
+    private Figure volume(String letter, String of, Typed typed) {
+        return Kit.asTyped(Figure.given(Symbol.ofName(letter, of), typed.unit(), typed.si(), new Origin.Author())
+                .uncertain(Kit.standardUncertainty(typed)), typed);
+    }
+
+    /** The volume of the source that a weaker solution of so much takes; none where the block is not a dilution to a strength. */
+    Optional<Figure> taken() {
+        Optional<QuantityBlock> source = bench.source(block);
+        if (!block.is(Kind.SOLUTION) || source.isEmpty() || block.madeFrom().isEmpty() || block.strength().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Figure> whole = block.madeUpTo().isPresent() ? Optional.of(volume("V", "made up to", block.madeUpTo().get().value()))
+                : bench.figure(block, Property.VOLUME);
+        return Amounts.both(bench.figure(block, Property.STRENGTH), bench.figure(source.get(), Property.STRENGTH)).flatMap(c -> whole.flatMap(v -> {
+            Figure taken = Figure.of(Symbol.ofName("V", source.get().name()), v.unit(),
+                    new Step.Product(1, List.of(new Power(c.first(), 1), new Power(v, 1), new Power(c.second(), -1))));
+            if (c.first().value() > c.second().value() * (1 + 1e-9)) {
+                bench.note(new ResolveFinding.DilutionImpossible(block.name(), Kit.shown(c.first().value(), MOLAR),
+                        Kit.shown(c.second().value(), MOLAR), Kit.shown(taken.value(), taken.unit()), Kit.shown(v.value(), v.unit()),
+                        block.strength().get().at()));
+                return Optional.empty();
+            }
+            return Optional.of(taken);
+        }));
+    }
+
+    private Figure molar(Step step) {
+        return Figure.of(new Amounts(bench, block).symbol("c"), MOLAR, step);
+    }
+
+    // --- notations
+
+    private Optional<Figure> fromNotation(At<Strength> written) {
+        Strength strength = written.value();
+        Typed typed = strength.typed();
+        if (strength instanceof Strength.Molar) {
+            return Optional.of(Kit.asTyped(Figure.given(new Amounts(bench, block).symbol("c"), typed.unit(), typed.si(), new Origin.Author())
+                    .uncertain(Kit.standardUncertainty(typed)), typed));
+        }
+        if (strength instanceof Strength.VolumeStrength) {
+            return Optional.of(fromVolumes(typed));
+        }
+        Optional<Figure> counted = countedAs(strength);
+        if (counted.isEmpty()) {
+            return Optional.empty();
+        }
+        Figure molarMass = counted.get();
+        if (strength instanceof Strength.MassPerVolume) {
+            Figure gamma = Kit.asTyped(Figure.given(new Amounts(bench, block).symbol("γ"), typed.unit(), typed.si(), new Origin.Author())
+                    .uncertain(Kit.standardUncertainty(typed)), typed);
+            return Optional.of(molar(new Step.Product(1, List.of(new Power(gamma, 1), new Power(molarMass, -1)))));
+        }
+        if (strength instanceof Strength.MassFraction) {
+            Figure fraction = fraction("w", typed);
+            return densityAt(fraction, written).map(d -> molar(new Step.Product(1, List.of(new Power(fraction, 1), new Power(d, 1), new Power(molarMass, -1)))));
+        }
+        Figure share = fraction("φ", typed);
+        return pureDensity().or(() -> {
+            bench.note(new ResolveFinding.DensityMissing(block.name(), Kit.shown(typed), written.at()));
+            return Optional.empty();
+        }).map(d -> molar(new Step.Product(1, List.of(new Power(share, 1), new Power(d, 1), new Power(molarMass, -1)))));
+    }
+
+    private Figure fraction(String letter, Typed typed) {
+        return Kit.asTyped(Figure.given(new Amounts(bench, block).symbol(letter), typed.unit(), typed.si(), new Origin.Author())
+                .uncertain(Kit.standardUncertainty(typed)), typed);
+    }
+
+    /**
+     * Volumes of oxygen at 0 °C and 101.325 kPa from one of peroxide: each two of peroxide give one of oxygen, so c = 2 × volumes / Vm with
+     * Vm = 22.414 L/mol.
+     */
+    private Figure fromVolumes(Typed typed) {
+        Figure volumes = Kit.asTyped(Figure.given(Symbol.words("volumes"), typed.unit(), typed.si(), new Origin.Author())
+                .uncertain(Kit.standardUncertainty(typed)), typed);
+        Constants constant = Constants.MOLAR_VOLUME_101_325_KPA;
+        Figure molarVolume = Figure.given(Symbol.alone("Vm"), Constituents.unit("L/mol").orElseThrow(), constant.value(),
+                new Origin.Constant(constant.provenance().source()));
+        return molar(new Step.Product(2, List.of(new Power(volumes, 1), new Power(molarVolume, -1))));
+    }
+
+    /** The molar mass of what the strength counts: the solute, or what stands behind {@code as}. */
+    private Optional<Figure> countedAs(Strength strength) {
+        if (strength.asFormula().isEmpty()) {
+            return bench.figure(block, Property.MOLAR_MASS);
+        }
+        String text = strength.asFormula().get();
+        Optional<Formula> named = bench.tables.substances().named(text).flatMap(Substance::formula);
+        Optional<Formula> formula = named.or(() -> Formula.parse(text) instanceof FormulaResult.Ok ok ? Optional.of(ok.formula()) : Optional.empty());
+        if (formula.isEmpty()) {
+            bench.note(new ResolveFinding.UnknownName(text, "formula", List.of(), block.strength().map(At::at).orElse(block.block().nameSpan())));
+            return Optional.empty();
+        }
+        List<String> unweighed = bench.constituents.unweighed(formula.get());
+        if (!unweighed.isEmpty()) {
+            bench.note(new ResolveFinding.NoAtomicWeight(unweighed, formula.get().unicode(), block.block().nameSpan()));
+            return Optional.empty();
+        }
+        return Optional.of(bench.constituents.molarMass(formula.get()));
+    }
+
+    // --- densities
+
+    /** The density of the block's contents, where something says it; a finding where nothing does and it is needed. */
+    Optional<Figure> density() {
+        return knownDensity().or(() -> {
+            if (block.is(Kind.LIQUID) || block.is(Kind.SOLID)) {
+                bench.note(new ResolveFinding.VolumeNeedsDensity(block.name(), bench.matter(block).map(m -> m.formula().unicode()).orElse(""),
+                        block.kind().word(), block.block().nameSpan()));
+            }
+            return Optional.empty();
+        });
+    }
+
+    /** Typed, else of the pure liquid, else of the solution at its mass fraction. */
+    Optional<Figure> knownDensity() {
+        Optional<Figure> typed = typedDensity();
+        if (typed.isPresent()) {
+            return typed;
+        }
+        if (block.is(Kind.LIQUID) || block.is(Kind.SOLID)) {
+            return pureDensity();
+        }
+        if (block.is(Kind.SOLUTION) && block.strength().isPresent()
+                && block.strength().get().value() instanceof Strength.MassFraction fraction) {
+            return densityTable().flatMap(t -> t.density(fraction.typed().si()).value().isPresent()
+                    ? densityAt(fraction("w", fraction.typed()), block.strength().get()) : Optional.empty());
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Figure> typedDensity() {
+        return block.density().map(d -> Kit.asTyped(Figure.given(new Amounts(bench, block).symbol("ρ"), d.value().unit(), d.value().si(),
+                new Origin.Author()).uncertain(Kit.standardUncertainty(d.value())), d.value()));
+    }
+
+    private Optional<Figure> pureDensity() {
+        return bench.matter(block).flatMap(Matter::substance).flatMap(Substance::density).map(d -> Figure.given(
+                new Amounts(bench, block).symbol("ρ"), DENSITY, d.kilogramsPerCubicMetre(),
+                new Origin.Table(d.provenance().source(), d.provenance().confidence() != tarewright.chemistry.Confidence.MEMORY)).shownTo(3));
+    }
+
+    private Optional<DensityTable> densityTable() {
+        return bench.matter(block).flatMap(m -> bench.tables.densities().of(m.formula())
+                .or(() -> bench.tables.densities().of(m.formula().anhydrous())));
+    }
+
+    /** Density of a solution of a mass fraction: typed, else out of the solute's table at 20 °C. */
+    private Optional<Figure> densityAt(Figure fraction, At<Strength> written) {
+        Optional<Figure> typed = typedDensity();
+        if (typed.isPresent()) {
+            return typed;
+        }
+        Optional<DensityTable> table = densityTable();
+        if (table.isEmpty()) {
+            bench.note(new ResolveFinding.DensityMissing(block.name(), Kit.shown(written.value().typed()) + " w/w", written.at()));
+            return Optional.empty();
+        }
+        TableValue value = table.get().density(fraction.value());
+        if (value instanceof TableValue.OutOfRange out) {
+            bench.note(new ResolveFinding.OutOfTableRange("density of " + table.get().name(), out.limit().id(), number(out.asked()) + " " + out.unit(),
+                    number(out.from()) + " " + out.unit(), number(out.to()) + " " + out.unit(), written.at()));
+            return Optional.empty();
+        }
+        TableValue.Known known = (TableValue.Known) value;
+        DensityTable from = table.get();
+        return Optional.of(Figure.of(new Amounts(bench, block).symbol("ρ"), DENSITY, new Step.Relation("density of a solution", known.provenance().source(),
+                List.of(fraction), of -> from.density(Math.min(Math.max(of[0], 0), from.strongest())).value().orElse(Double.NaN))).shownTo(4));
+    }
+
+    private static String number(double value) {
+        return tarewright.quantity.Digits.significant(value, 4);
+    }
+}

@@ -1,0 +1,181 @@
+package tarewright.procedure.resolve;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Origin;
+import tarewright.derivation.Step;
+import tarewright.derivation.Symbol;
+import tarewright.procedure.declare.ApparatusItem;
+import tarewright.procedure.declare.At;
+import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.declare.ReadingBlock;
+import tarewright.procedure.declare.ValueBlock;
+import tarewright.procedure.expression.Evaluator;
+import tarewright.quantity.Rounding;
+import tarewright.quantity.Unit;
+import tarewright.text.Spelling;
+
+/** Readings and values of a procedure, each worked out once for each bench. */
+final class Worksheet {
+    private final Bench expected;
+    private final Map<String, Optional<ResolvedReading>> readings = new LinkedHashMap<>();
+    private final Map<Bench, Map<String, Optional<Figure>>> values = new HashMap<>();
+    private final Set<String> underWay = new HashSet<>();
+
+    Worksheet(Bench expected) {
+        this.expected = expected;
+    }
+
+    /** A value block's figure on a bench. */
+    Optional<Figure> value(ValueBlock block, Bench bench) {
+        Map<String, Optional<Figure>> known = values.computeIfAbsent(bench, b -> new HashMap<>());
+        if (known.containsKey(block.name())) {
+            return known.get(block.name());
+        }
+        if (!underWay.add(block.name())) {
+            bench.note(new ResolveFinding.Circular(List.of(block.name()), block.block().nameSpan()));
+            return Optional.empty();
+        }
+        Optional<Figure> figure = new Lookups(bench, this).work(block);
+        underWay.remove(block.name());
+        known.put(block.name(), figure);
+        return figure;
+    }
+
+    /** Every reading that could be worked out. */
+    Map<String, ResolvedReading> readings() {
+        Map<String, ResolvedReading> all = new LinkedHashMap<>();
+        expected.procedure.readings().forEach(r -> reading(r).ifPresent(found -> all.put(r.name(), found)));
+        return all;
+    }
+
+    Optional<ResolvedReading> reading(ReadingBlock block) {
+        if (readings.containsKey(block.name())) {
+            return readings.get(block.name());
+        }
+        if (!underWay.add(block.name())) {
+            expected.note(new ResolveFinding.Circular(List.of(block.name()), block.block().nameSpan()));
+            return Optional.empty();
+        }
+        Optional<ResolvedReading> found = block.difference().isPresent() ? byDifference(block) : single(block);
+        underWay.remove(block.name());
+        readings.put(block.name(), found);
+        return found;
+    }
+
+    private Optional<ResolvedReading> single(ReadingBlock block) {
+        Optional<ApparatusItem> item = instrument(block);
+        Optional<Figure> truth = truth(block);
+        return truth.map(t -> {
+            List<Figure> each = new ArrayList<>();
+            for (int i = 1; i <= block.times(); i++) {
+                each.add(read(t, block, block.times() == 1 ? block.name() : block.name() + " " + i, item));
+            }
+            return new ResolvedReading(block, each, mean(block, each), item);
+        });
+    }
+
+    private static Figure mean(ReadingBlock block, List<Figure> each) {
+        if (each.size() == 1) {
+            return each.get(0);
+        }
+        double share = 1.0 / each.size();
+        Figure mean = Figure.of(Symbol.words("mean of " + block.name()), each.get(0).unit(),
+                new Step.Sum(each.stream().map(e -> new Step.Term(share, e)).toList()));
+        return each.get(0).decimals().isPresent() ? mean.shownTo(each.get(0).decimals().getAsInt()) : mean;
+    }
+
+    /** What is really there: the figure that the reading measures, or what the author expects. */
+    private Optional<Figure> truth(ReadingBlock block) {
+        Lookups lookups = new Lookups(expected, this);
+        if (block.expect().isPresent()) {
+            var found = Evaluator.evaluate(block.expect().get().value(), Symbol.words(block.name()), block.unit(), lookups);
+            found.findings().forEach(expected::note);
+            return found.value().map(f -> f.from().isEmpty() ? Figure.given(f.symbol(), f.unit(), f.value(), new Origin.Expected()) : f);
+        }
+        Optional<Figure> first = asFirstOfDifference(block);
+        if (first.isPresent()) {
+            return first;
+        }
+        if (block.of().isEmpty()) {
+            expected.note(new ResolveFinding.NothingExpected(block.name(), block.block().nameSpan()));
+            return Optional.empty();
+        }
+        At<String> of = block.of().get();
+        return lookups.figure(expected.names.meaning(of.value()), of.value(), of.at());
+    }
+
+    /** The first of two readings whose difference is measured is the second and what lies between them. */
+    private Optional<Figure> asFirstOfDifference(ReadingBlock block) {
+        if (block.of().isPresent()) {
+            return Optional.empty();
+        }
+        Optional<ReadingBlock> user = expected.procedure.readings().stream()
+                .filter(r -> r.difference().filter(d -> d.first().value().equals(block.name())).isPresent() && r.of().isPresent()).findFirst();
+        return user.flatMap(u -> expected.procedure.reading(u.difference().get().second().value())).flatMap(this::reading).flatMap(second -> {
+            At<String> of = user.get().of().get();
+            return new Lookups(expected, this).figure(expected.names.meaning(of.value()), of.value(), of.at()).map(between -> Figure.of(
+                    Symbol.words(block.name()), between.unit(), new Step.Sum(List.of(new Step.Term(1, second.value()), new Step.Term(1, between)))));
+        });
+    }
+
+    private Optional<ResolvedReading> byDifference(ReadingBlock block) {
+        ReadingBlock.Difference difference = block.difference().get();
+        Optional<ResolvedReading> first = part(difference.first());
+        Optional<ResolvedReading> second = part(difference.second());
+        return first.flatMap(a -> second.map(b -> {
+            Figure value = Figure.of(Symbol.words(block.name()), a.value().unit(),
+                    new Step.Sum(List.of(new Step.Term(1, a.value()), new Step.Term(-1, b.value()))));
+            if (a.value().decimals().isPresent()) {
+                value = value.shownTo(a.value().decimals().getAsInt());
+            }
+            return new ResolvedReading(block, List.of(), value, a.instrument());
+        }));
+    }
+
+    private Optional<ResolvedReading> part(At<String> name) {
+        Optional<ReadingBlock> block = expected.procedure.reading(name.value());
+        if (block.isEmpty()) {
+            List<String> names = expected.procedure.readings().stream().map(ReadingBlock::name).toList();
+            expected.note(new ResolveFinding.UnknownName(name.value(), "reading", Spelling.near(name.value(), names), name.at()));
+        }
+        return block.flatMap(this::reading);
+    }
+
+    private Figure read(Figure truth, ReadingBlock block, String name, Optional<ApparatusItem> item) {
+        Optional<ApparatusItem> fitting = Kit.measuring(item, truth.dimension());
+        Symbol symbol = Symbol.words(name);
+        if (fitting.isEmpty() || fitting.get().division().isEmpty()) {
+            Figure read = block.unit().filter(u -> u.dimension().equals(truth.dimension())).map(truth::in).orElse(truth);
+            return read.as(symbol);
+        }
+        double division = fitting.get().division().getAsDouble();
+        Unit unit = block.unit().filter(u -> u.dimension().equals(truth.dimension())).orElse(fitting.get().divisionTyped().orElseThrow().unit());
+        // Reading again what the balance already showed changes nothing and adds no error.
+        if (truth.step() instanceof Step.Read already && already.rounding().divisionSi() == division) {
+            return truth.as(symbol).in(unit).shownTo(Kit.decimals(division, unit));
+        }
+        return Figure.of(symbol, unit, new Step.Read(truth, new Rounding(Rounding.Direction.NEAREST, division))).uncertain(fitting.get().standardUncertainty().orElse(0))
+                .shownTo(Kit.decimals(division, unit));
+    }
+
+    /** The instrument that a reading names, else the one that measures its block, else the vessel that the block is in. */
+    private Optional<ApparatusItem> instrument(ReadingBlock block) {
+        if (block.instrument().isPresent()) {
+            return expected.procedure.apparatus(block.instrument().get().value());
+        }
+        return block.of().flatMap(of -> {
+            Meaning meaning = expected.names.meaning(of.value());
+            Optional<QuantityBlock> measured = meaning instanceof Meaning.Of m ? Optional.of(m.block())
+                    : meaning instanceof Meaning.Itself i ? Optional.of(i.block()) : Optional.empty();
+            return measured.flatMap(q -> expected.instrument(q).or(() -> q.vessel().flatMap(expected::apparatus)));
+        });
+    }
+}

@@ -1,0 +1,4 @@
+package tarewright.setting;
+
+/** The sheet of paper. */
+public enum Paper { A4, LETTER }
