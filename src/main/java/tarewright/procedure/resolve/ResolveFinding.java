@@ -150,4 +150,12 @@ public sealed interface ResolveFinding extends Finding {
             return "water-boils";
         }
     }
+
+    /** {@code within} in a unit that the answer does not have. */
+    record WrongAllowance(String text, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "wrong-allowance";
+        }
+    }
 }

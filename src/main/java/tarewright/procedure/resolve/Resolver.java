@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import tarewright.derivation.Accepted;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Symbol;
 import tarewright.finding.Finding;
@@ -27,6 +28,8 @@ import tarewright.procedure.expression.Evaluator;
 import tarewright.procedure.syntax.Inline;
 import tarewright.procedure.syntax.SourceFile;
 import tarewright.procedure.syntax.TypedBlock;
+import tarewright.quantity.Dimension;
+import tarewright.quantity.Typed;
 import tarewright.setting.Overrides;
 import tarewright.setting.Setting;
 import tarewright.tables.ReferenceTables;
@@ -156,9 +159,29 @@ public final class Resolver {
                 findings.addAll(found.findings());
                 value = found.value().map(f -> Answers.precise(f, block.precision()));
             }
-            all.add(new ResolvedAnswer(block, numbers.getOrDefault(block.block(), ""), value));
+            Optional<Accepted> accepted = value.map(v -> accepted(v, block));
+            List<Slip> slips = value.isPresent() ? Slips.of(value.get(), accepted.get(), expected.constituents) : List.of();
+            all.add(new ResolvedAnswer(block, numbers.getOrDefault(block.block(), ""), value, accepted, slips));
         }
         return all;
+    }
+
+    /** What the author allows ({@code 2 %} of the value, or a quantity), else what the instruments allow. */
+    private Accepted accepted(Figure value, AnswerBlock block) {
+        if (block.within().isEmpty()) {
+            return Accepted.around(value);
+        }
+        Typed within = block.within().get().value();
+        double half = within.value() * within.unit().factor();
+        if (within.dimension().equals(Dimension.NONE) && !value.dimension().equals(Dimension.NONE)
+                || within.unit().symbol().equals("%") && !value.unit().symbol().equals("%")) {
+            return Accepted.within(value, half * Math.abs(value.value()));
+        }
+        if (!within.dimension().equals(value.dimension())) {
+            findings.add(new ResolveFinding.WrongAllowance(block.within().get().at().text(), block.within().get().at()));
+            return Accepted.around(value);
+        }
+        return Accepted.within(value, half);
     }
 
     // --- references in the text
