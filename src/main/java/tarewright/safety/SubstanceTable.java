@@ -53,21 +53,25 @@ public final class SubstanceTable {
     }
 
     /**
-     * The row that speaks for a part in a matter of this form. A name goes before a formula; among rows of one name or formula,
-     * the one for the form and strength. Rows without data are no rows.
+     * The row that speaks for a part in a matter of this form. A name goes before a formula; among rows of one name or formula, the
+     * one for the form and strength. A name that says how fine a solid is, such as ribbon or foil, is believed where the form does not
+     * say it. Rows without data are no rows.
      *
      * @param percent mass percentage of the part, as far as known before the row is found
      */
     public Optional<SubstanceHazards> find(Part part, Form form, double percent) {
-        List<List<SubstanceHazards>> found = new ArrayList<>();
-        byId(part.substance()).ifPresent(row -> found.add(List.of(row)));
-        found.add(byName.getOrDefault(Names.plain(part.substance()), List.of()));
+        List<SubstanceHazards> named = new ArrayList<>();
+        byId(part.substance()).ifPresent(named::add);
+        named.addAll(byName.getOrDefault(Names.plain(part.substance()), List.of()));
+        List<SubstanceHazards> ofFormula = new ArrayList<>();
         for (String formula : part.formula().map(f -> List.of(f, part.substance())).orElse(List.of(part.substance()))) {
-            found.add(byFormula.getOrDefault(Names.formula(formula), List.of()));
-            found.add(byDryFormula.getOrDefault(Names.dry(formula), List.of()));
+            ofFormula.addAll(byFormula.getOrDefault(Names.formula(formula), List.of()));
+            ofFormula.addAll(byDryFormula.getOrDefault(Names.dry(formula), List.of()));
         }
-        return found.stream().flatMap(List::stream).filter(row -> row.fits(form, percent)).findFirst()
-                .or(() -> found.stream().flatMap(List::stream).findFirst())
+        return named.stream().filter(row -> row.fits(form, percent)).findFirst()
+                .or(() -> form == Form.SOLID ? named.stream().findFirst() : Optional.empty())
+                .or(() -> ofFormula.stream().filter(row -> row.fits(form, percent)).findFirst())
+                .or(() -> named.stream().findFirst()).or(() -> ofFormula.stream().findFirst())
                 .map(row -> form == Form.SOLUTION ? row.dissolvedAs().flatMap(this::byId).orElse(row) : row)
                 .filter(SubstanceHazards::known);
     }

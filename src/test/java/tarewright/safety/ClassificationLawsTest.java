@@ -51,7 +51,7 @@ class ClassificationLawsTest {
     @MethodSource("rows")
     void moreOfASubstanceNeverTakesAHazardAway(SubstanceHazards row) {
         SplittableRandom random = new SplittableRandom(row.id().hashCode());
-        for (int i = 0; i < 10; i++) {
+        for (int i = 0; i < 5; i++) {
             double more = 100 * Math.pow(random.nextDouble(), 2);
             double less = more * random.nextDouble();
             for (Form form : List.of(Form.SOLUTION, Form.LIQUID, Form.SOLID, Form.SLURRY)) {
@@ -90,22 +90,22 @@ class ClassificationLawsTest {
             List<String> pictograms = verdict.pictograms();
             List<String> classes = verdict.assigned().stream().map(a -> a.hazard().code()).toList();
             if (pictograms.contains("GHS06")) {
-                assertFalse(pictograms.contains("GHS07"), verdict::toString);
+                assertFalse(pictograms.contains("GHS07"), () -> pictograms + " " + classes);
             }
             if (pictograms.contains("GHS07")) {
                 boolean beyondIrritation = classes.stream().anyMatch(Set.of("H302", "H312", "H332", "H317", "H335", "H336",
                         "H420")::contains);
-                assertTrue(!pictograms.contains("GHS05") || beyondIrritation, verdict::toString);
+                assertTrue(!pictograms.contains("GHS05") || beyondIrritation, () -> pictograms + " " + classes);
             }
-            assertFalse(codes(verdict).contains("H314") && codes(verdict).contains("H318"), verdict::toString);
-            assertFalse(codes(verdict).contains("H410") && codes(verdict).contains("H400"), verdict::toString);
+            assertFalse(codes(verdict).contains("H314") && codes(verdict).contains("H318"), () -> pictograms + " " + classes);
+            assertFalse(codes(verdict).contains("H410") && codes(verdict).contains("H400"), () -> pictograms + " " + classes);
             assertEquals(classes.stream().anyMatch(DANGER::contains) || dangerByCategory(verdict), verdict.signalWord()
-                    .filter(SignalWord.DANGER::equals).isPresent(), verdict::toString);
+                    .filter(SignalWord.DANGER::equals).isPresent(), () -> pictograms + " " + classes);
         }
     }
 
     /** Statements that CLP Annex I always pairs with Danger. */
-    private static final Set<String> DANGER = Set.of("H220", "H224", "H225", "H250", "H260", "H270", "H271", "H300", "H301",
+    private static final Set<String> DANGER = Set.of("H220", "H251", "H224", "H225", "H250", "H260", "H270", "H271", "H300", "H301",
             "H304", "H310",
             "H311", "H314", "H318", "H330", "H331", "H334", "H340", "H350", "H350i", "H360F", "H360D", "H360FD", "H360Df",
                     "H360Fd", "H370",
