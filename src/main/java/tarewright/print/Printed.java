@@ -1,0 +1,27 @@
+package tarewright.print;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * A PDF file, and what was noticed while it was made.
+ *
+ * @param pdf the file's bytes: the same sheet and templates give the same bytes
+ * @param pages how many, from 1
+ * @param missing code points that no typeface of ours has, in order: each prints as {@code #}, so a person must be told
+ * @param remarks what the layout engine had to say, in its own words: a style that it does not know, an address that was refused
+ */
+public record Printed(byte[] pdf, int pages, SortedSet<Integer> missing, List<String> remarks) {
+    public Printed {
+        pdf = pdf.clone();
+        missing = Collections.unmodifiableSortedSet(new TreeSet<>(missing));
+        remarks = List.copyOf(remarks);
+    }
+
+    @Override
+    public byte[] pdf() {
+        return pdf.clone();
+    }
+}

@@ -1,0 +1,148 @@
+package tarewright.print;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import tarewright.document.Piece;
+import tarewright.document.Sheet;
+import tarewright.document.Text;
+
+/**
+ * A sheet as a template sees it: maps, lists, text and truth values, never a number.
+ *
+ * <p>Each record becomes a map with the names of its components, and {@code kind}, the record's own name with a small first
+ * letter. The few places where a template needs more than that (whether a formula may break, how wide a field is, the drawing
+ * that belongs to a code) are added here.
+ */
+final class SheetFacts {
+    private final Pictures pictures;
+    private final Map<Class<?>, RecordComponent[]> components = new HashMap<>();
+    private final List<Object> bookmarks = new ArrayList<>();
+    private int deepestHeading = 1;
+
+    SheetFacts(Pictures pictures) {
+        this.pictures = pictures;
+    }
+
+    Map<String, Object> of(Sheet sheet) {
+        bookmarks.clear();
+        deepestHeading = 1;
+        Map<String, Object> facts = fields(sheet);
+        facts.put("kind", sheet.kind().word());
+        facts.put("bookmarks", List.copyOf(bookmarks));
+        return facts;
+    }
+
+    private Map<String, Object> fields(Record record) {
+        Map<String, Object> fields = new LinkedHashMap<>();
+        String name = record.getClass().getSimpleName();
+        fields.put("kind", name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
+        for (RecordComponent component : components.computeIfAbsent(record.getClass(), Class::getRecordComponents)) {
+            fields.put(component.getName(), value(read(component, record)));
+        }
+        more(record, fields);
+        return fields;
+    }
+
+    private static Object read(RecordComponent component, Record record) {
+        try {
+            return component.getAccessor().invoke(record);
+        } catch (IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException("a record of document that cannot be read: " + record.getClass(), e);
+        }
+    }
+
+    private Object value(Object value) {
+        if (value instanceof Record record) {
+            return fields(record);
+        }
+        if (value instanceof List<?> list) {
+            List<Object> values = new ArrayList<>(list.size());
+            for (Object item : list) {
+                values.add(value(item));
+            }
+            return values;
+        }
+        if (value instanceof Optional<?> perhaps) {
+            return perhaps.map(this::value).map(v -> (Object) List.of(v)).orElse(List.of());
+        }
+        if (value instanceof Enum<?> choice) {
+            return choice.name().toLowerCase(Locale.ROOT);
+        }
+        if (value instanceof Boolean truth) {
+            return truth;
+        }
+        return SafeXml.clean(String.valueOf(value));
+    }
+
+    private void more(Record record, Map<String, Object> fields) {
+        if (record instanceof Piece.Heading heading) {
+            heading(heading, fields);
+        } else if (record instanceof Piece.RuledLines ruled) {
+            fields.put("lines", java.util.Collections.nCopies(Math.max(0, ruled.lines()), ""));
+        } else if (record instanceof Piece.Choices choices) {
+            fields.put("options", options(choices));
+        } else if (record instanceof Piece.Table table) {
+            fields.put("head", cells(table, table.head()));
+            fields.put("rows", table.rows().stream().map(row -> cells(table, row)).toList());
+        } else if (record instanceof Piece.WorkedLine line) {
+            fields.put("relations", Relations.of(line.right()).stream().map(this::value).toList());
+        } else if (record instanceof Piece.Hazard hazard) {
+            fields.put("pictograms", hazard.pictograms().stream().map(pictures::pictogram).toList());
+        } else if (record instanceof Piece.Sign sign) {
+            fields.put("picture", pictures.sign(sign.code(), SafeXml.clean(sign.words())));
+        } else if (record instanceof Piece.Drawing drawing) {
+            fields.put("picture", pictures.drawing(drawing));
+        } else if (record instanceof Piece.FormLine form) {
+            fields.put("fields", formFields(form));
+        } else if (record instanceof Text.Chemical chemical) {
+            fields.put("breaks", chemical.pieces().stream().anyMatch(Text.Arrow.class::isInstance));
+        } else if (record instanceof Text.Fraction fraction) {
+            fields.put("spoken", SafeXml.clean(PlainText.bare(List.of(fraction))));
+        }
+    }
+
+    /** A level is never skipped in the tags, whatever the sheet does: a reader who moves by headings would look for the missing one. */
+    private void heading(Piece.Heading heading, Map<String, Object> fields) {
+        int tag = Math.max(2, Math.min(heading.level(), deepestHeading + 1));
+        deepestHeading = tag;
+        String id = "h-" + (bookmarks.size() + 1);
+        fields.put("tag", "h" + tag);
+        fields.put("id", id);
+        bookmarks.add(Map.of("id", id, "name", SafeXml.clean(PlainText.bare(heading.text()))));
+    }
+
+    private List<Object> options(Piece.Choices choices) {
+        List<Object> options = new ArrayList<>();
+        for (int i = 0; i < choices.options().size(); i++) {
+            boolean right = choices.right().isPresent() && choices.right().get() == i;
+            options.add(Map.of("text", value(choices.options().get(i)), "right", right));
+        }
+        return options;
+    }
+
+    private List<Object> cells(Piece.Table table, List<List<Text>> row) {
+        List<Object> cells = new ArrayList<>();
+        for (int i = 0; i < row.size(); i++) {
+            boolean right = i < table.right().size() && table.right().get(i);
+            cells.add(Map.of("text", value(row.get(i)), "right", right, "heads", table.rowHeads() && i == 0));
+        }
+        return cells;
+    }
+
+    private List<Object> formFields(Piece.FormLine form) {
+        double parts = form.fields().stream().mapToInt(f -> Math.max(1, f.share())).sum();
+        List<Object> fields = new ArrayList<>();
+        for (Piece.FormField field : form.fields()) {
+            String percent = String.format(Locale.ROOT, "%.2f", 100 * Math.max(1, field.share()) / parts);
+            fields.add(Map.of("label", SafeXml.clean(field.label()), "percent", percent));
+        }
+        return fields;
+    }
+}
