@@ -57,7 +57,7 @@ final class InlineReader {
                 run.comment(span);
             } else if (node instanceof ReferenceParser.Braced braced && Spaces.single(braced.inside()).isEmpty()) {
                 findings.add(new SyntaxFinding.ReferenceEmpty(span));
-                run.words(span.text(), span);
+                run.words("{" + braced.inside().replace('\n', ' ') + "}", span);
             } else {
                 run.add(nested(node, span), span);
             }
@@ -124,6 +124,14 @@ final class InlineReader {
         }
     }
 
+    private static int spacesAtEnd(String text) {
+        int spaces = 0;
+        while (spaces < text.length() && Spaces.isSpace(text.charAt(text.length() - 1 - spaces))) {
+            spaces++;
+        }
+        return spaces;
+    }
+
     private Span spanOf(Node node) {
         List<SourceSpan> spans = node.getSourceSpans();
         if (spans.isEmpty()) {
@@ -143,6 +151,10 @@ final class InlineReader {
         private boolean spaceIsEnough;
 
         void words(String text, Span span) {
+            words(text, span, endOf(text, span));
+        }
+
+        private void words(String text, Span span, int end) {
             String more = spaceIsEnough ? text.stripLeading() : text;
             int skipped = text.length() - more.length();
             if (more.isEmpty()) {
@@ -153,23 +165,19 @@ final class InlineReader {
                 from = span.start() + skipped;
             }
             words.append(more);
-            to = endOf(more, span);
+            to = end;
         }
 
         /** The end of words whose place may hold spaces behind them that a line end made void. */
         private int endOf(String text, Span span) {
-            boolean ends = Spaces.isSpace(text.charAt(text.length() - 1));
-            int end = span.end();
-            while (!ends && end > span.start() + 1 && Spaces.isSpace(source.content().charAt(end - 1))) {
-                end--;
-            }
-            return end;
+            int tooMany = spacesAtEnd(span.text()) - spacesAtEnd(text);
+            return span.end() - Math.max(tooMany, 0);
         }
 
         void lineBreak() {
             int line = source.lineAt(position);
             int next = line < source.lines() ? source.startOfLine(line + 1) : position;
-            words(" ", source.span(position, next));
+            words(" ", source.span(position, next), next);
             position = next;
         }
 
@@ -199,7 +207,7 @@ final class InlineReader {
             int last = inlines.size() - 1;
             if (spaceIsEnough && last >= 0 && inlines.get(last) instanceof Inline.Words words) {
                 inlines.remove(last);
-                String text = words.text().stripTrailing();
+                String text = words.text().substring(0, words.text().length() - spacesAtEnd(words.text()));
                 if (!text.isEmpty()) {
                     inlines.add(new Inline.Words(text, source.span(words.span().start(), endOf(text, words.span()))));
                 }
