@@ -67,9 +67,13 @@ final class Amounts {
             case YIELD:
                 return product(true);
             case DRY:
-                return block.is(Kind.GAS) ? new Gases(bench, block).volume(false, Property.DRY) : Optional.empty();
+                return new Gases(bench, block).free(false, Symbol.ofName("V", "dry"));
             case MOIST:
-                return block.is(Kind.GAS) && block.gas().overWater() ? new Gases(bench, block).volume(true, Property.MOIST) : Optional.empty();
+                return new Gases(bench, block).free(true, Symbol.ofName("V", "moist"));
+            case DISSOLVED:
+                return new Gases(bench, block).dissolved();
+            case LARGEST:
+                return new Gases(bench, block).largest();
             case TAKEN:
                 return new Strengths(bench, block).taken();
             default:
@@ -272,7 +276,7 @@ final class Amounts {
                 return new Strengths(bench, block).knownDensity().flatMap(d -> need(Property.MASS)
                         .map(m -> product("V", Dimension.VOLUME, 1, m, 1, d, -1)));
             case GAS:
-                return new Gases(bench, block).volume(block.gas().overWater(), Property.VOLUME);
+                return new Gases(bench, block).inVessel();
             case LIQUID:
                 if (derived()) {
                     return both(needed(), need(Property.MOLAR_MASS)).flatMap(p -> need(Property.DENSITY).map(d -> {

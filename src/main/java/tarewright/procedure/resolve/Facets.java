@@ -46,8 +46,12 @@ final class Facets {
         }
         if (block.is(Kind.GAS)) {
             all.add(Property.DRY);
+            all.add(Property.LARGEST);
             if (block.gas().overWater()) {
                 all.add(Property.MOIST);
+            }
+            if (new Gases(bench, block).dissolved().isPresent()) {
+                all.add(Property.DISSOLVED);
             }
         }
         boolean made = block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted;

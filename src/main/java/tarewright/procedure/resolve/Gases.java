@@ -1,24 +1,41 @@
 package tarewright.procedure.resolve;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tarewright.chemistry.Confidence;
+import tarewright.chemistry.GasSolubility;
+import tarewright.chemistry.Provenance;
+import tarewright.chemistry.TableValue;
+import tarewright.chemistry.Virial;
+import tarewright.derivation.Accepted;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
 import tarewright.derivation.Step.Power;
+import tarewright.derivation.Step.Term;
 import tarewright.derivation.Symbol;
 import tarewright.procedure.declare.AmountRule;
 import tarewright.procedure.declare.AmountRule.Measured;
+import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.quantity.Dimension;
 import tarewright.quantity.Typed;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
 
-/** A gas by the ideal law p V = n R T, dry or over water. */
+/**
+ * A gas: by the ideal law p V = n R T, dry or over water; with the second virial coefficient where the author asks for it or where it matters; less what dissolves in
+ * the liquids of its vessel and in the liquid that washes it.
+ */
 final class Gases {
+    /** A gas of which a volume of water takes up more than so many volumes at room conditions is lost in washing (common practice, no source). */
+    static final double TOO_SOLUBLE = 10;
     private static final Unit MOLE = Units.symbol("mol").orElseThrow();
     private static final Unit LITRE = Units.symbol("L").orElseThrow();
+    private static final Unit HENRY = Constituents.unit("mol/(m³ Pa)").or(() -> Constituents.unit("mol/(L kPa)")).orElseThrow();
+    private static final Unit VIRIAL = Constituents.unit("cm³/mol").orElseThrow();
 
     private final Bench bench;
     private final QuantityBlock gas;
@@ -65,17 +82,128 @@ final class Gases {
         return molesOf(volume);
     }
 
-    /** V = n R T / p, with the pressure of the gas alone where it stands moist. */
-    Optional<Figure> volume(boolean moist, Property property) {
-        if (property == Property.VOLUME && gas.rule() instanceof AmountRule.Unfixed) {
+    // --- volumes
+
+    /** V = n R T / p with the pressure of the gas alone where it stands moist; nothing taken off. */
+    Optional<Figure> free(boolean moist, Symbol name) {
+        return bench.figure(gas, Property.MOLES).flatMap(n -> bench.air.dryPressure(gas, moist).map(p -> {
+            Figure ideal = ideal(n, p, name);
+            return virial(ideal, n, name).orElse(ideal);
+        }));
+    }
+
+    private Figure ideal(Figure moles, Figure pressure, Symbol name) {
+        Figure volume = Figure.of(name, LITRE, new Step.Product(1, List.of(new Power(moles, 1), new Power(bench.constituents.gasConstant(), 1),
+                new Power(bench.air.temperature(gas), 1), new Power(pressure, -1))));
+        return volume.in(unit(volume.value()));
+    }
+
+    /** What stands in the vessel: moist where collected over water, less what dissolved and what washing took. */
+    Optional<Figure> inVessel() {
+        if (gas.rule() instanceof AmountRule.Unfixed) {
             return Optional.empty();
         }
-        return bench.figure(gas, Property.MOLES).flatMap(n -> bench.air.dryPressure(gas, moist).map(p -> {
-            Symbol name = property == Property.DRY && gas.gas().overWater() ? Symbol.ofName("V", "dry") : symbol("V");
-            Figure volume = Figure.of(name, LITRE, new Step.Product(1, List.of(new Power(n, 1), new Power(bench.constituents.gasConstant(), 1),
-                    new Power(bench.air.temperature(gas), 1), new Power(p, -1))));
-            return volume.in(unit(volume.value()));
-        }));
+        Optional<Figure> lost = lost();
+        return free(gas.gas().overWater(), symbol("V")).map(whole -> lost.map(l -> Figure.of(symbol("V"), whole.unit(), new Step.Sum(List.of(
+                new Term(1, whole), new Term(-1, l)))))
+                .filter(v -> v.value() > 0).orElse(whole));
+    }
+
+    /** The virial volume n R T / p + n B, where the author asks for it or it differs by more than half of the accepted range. */
+    private Optional<Figure> virial(Figure ideal, Figure moles, Symbol name) {
+        Optional<Virial> table = bench.matter(gas).flatMap(m -> bench.tables.virial(m.formula()));
+        Figure temperature = bench.air.temperature(gas);
+        boolean asked = gas.gas().real() || bench.procedure.front().realGases();
+        if (table.isEmpty() || table.get().coefficient(temperature.value()).value().isEmpty()) {
+            if (asked) {
+                bench.note(new ResolveFinding.NoVirial(gas.name(), bench.matter(gas).map(m -> m.formula().unicode()).orElse(""), gas.block().nameSpan()));
+            }
+            return Optional.empty();
+        }
+        Virial row = table.get();
+        Figure coefficient = Figure.of(Symbol.alone("B"), VIRIAL, new Step.Relation("second virial coefficient", row.provenance().source(), List.of(temperature),
+                of -> row.coefficient(of[0]).value().orElse(Double.NaN)));
+        double difference = Math.abs(moles.value() * coefficient.value());
+        if (!asked && !(difference > Accepted.COVERAGE * ideal.standardUncertainty() && ideal.standardUncertainty() > 0)) {
+            return Optional.empty();
+        }
+        Figure correction = Figure.of(Symbol.words("correction"), ideal.unit(), new Step.Product(1, List.of(new Power(moles, 1), new Power(coefficient, 1))));
+        return Optional.of(Figure.of(name, ideal.unit(), new Step.Sum(List.of(new Term(1, ideal), new Term(1, correction)))));
+    }
+
+    // --- what water takes
+
+    /** The volume that dissolves, and that washing takes, if any. */
+    Optional<Figure> lost() {
+        List<Term> parts = new ArrayList<>();
+        dissolved().ifPresent(d -> parts.add(new Term(1, d)));
+        washed().ifPresent(w -> parts.add(new Term(1, w)));
+        return parts.isEmpty() ? Optional.empty()
+                : parts.size() == 1 ? Optional.of(parts.get(0).figure())
+                : Optional.of(Figure.of(Symbol.words("lost to water"), parts.get(0).figure().unit(), new Step.Sum(parts)));
+    }
+
+    /**
+     * The volume of gas that the liquids in its vessel hold once they are saturated: V = H R T × volume of liquid (Henry's law), at most all of it. Only liquids
+     * that the author puts into the gas's vessel count.
+     */
+    Optional<Figure> dissolved() {
+        List<Figure> liquids = bench.procedure.quantities().stream().filter(q -> q.is(Kind.SOLUTION) || q.is(Kind.LIQUID))
+                .filter(q -> q.vessel().isPresent() && q.vessel().map(At::value).equals(gas.vessel().map(At::value)))
+                .flatMap(q -> bench.figure(q, Property.VOLUME).stream()).toList();
+        if (liquids.isEmpty()) {
+            return Optional.empty();
+        }
+        Figure liquid = liquids.size() == 1 ? liquids.get(0) : Figure.of(Symbol.words("liquid"), liquids.get(0).unit(),
+                new Step.Sum(liquids.stream().map(l -> new Term(1, l)).toList()));
+        return taken(liquid, Symbol.words("dissolved"));
+    }
+
+    /** What the wash takes; a gas too soluble to be washed is a finding. */
+    private Optional<Figure> washed() {
+        return gas.gas().wash().flatMap(wash -> {
+            Figure liquid = Kit.asTyped(Figure.given(Symbol.words("wash"), wash.value().unit(), wash.value().si(), new Origin.Author())
+                    .uncertain(Kit.standardUncertainty(wash.value())), wash.value());
+            Optional<Figure> taken = taken(liquid, Symbol.words("washed away"));
+            boolean swallowed = fullySoluble() || taken.filter(t -> t.value() / liquid.value() > TOO_SOLUBLE
+                    || free(gas.gas().overWater(), symbol("V")).filter(v -> t.value() >= v.value()).isPresent()).isPresent();
+            if (swallowed) {
+                bench.note(new ResolveFinding.TooSolubleToWash(bench.matter(gas).map(m -> m.formula().unicode()).orElse(gas.name()),
+                        taken.map(t -> Kit.shown(t.value() / liquid.value(), Unit.ONE)), wash.at().text(), wash.at()));
+                return Optional.empty();
+            }
+            return taken;
+        });
+    }
+
+    /** Hydrogen chloride and its like give themselves up to water altogether; Henry's constant says nothing of them. */
+    private boolean fullySoluble() {
+        return bench.matter(gas).filter(m -> List.of("HCl", "HBr", "HI").contains(m.formula().plain())).isPresent();
+    }
+
+    private Optional<Figure> taken(Figure liquid, Symbol name) {
+        Figure temperature = bench.air.temperature(gas);
+        Optional<GasSolubility> row = bench.matter(gas).flatMap(m -> bench.tables.gasSolubility(m.formula()));
+        if (row.isEmpty() || !(row.get().henry(temperature.value()) instanceof TableValue.Known)) {
+            return Optional.empty();
+        }
+        Provenance from = row.get().provenance();
+        Figure henry = Figure.of(symbol("H"), HENRY, new Step.Relation("Henry constant", from.source() + (from.confidence() == Confidence.MEMORY ? " (memory)" : ""),
+                List.of(temperature), of -> row.get().henry(of[0]).value().orElse(Double.NaN)));
+        Figure volume = Figure.of(name, LITRE, new Step.Product(1, List.of(new Power(henry, 1), new Power(bench.constituents.gasConstant(), 1),
+                new Power(temperature, 1), new Power(liquid, 1))));
+        Figure shown = volume.in(unit(volume.value()));
+        Optional<Figure> all = free(gas.gas().overWater(), symbol("V"));
+        return Optional.of(all.filter(a -> a.value() < shown.value())
+                .map(a -> Figure.of(name, a.unit(), new Step.Extreme(true, List.of(shown, a)))).orElse(shown));
+    }
+
+    /** The largest volume over the accepted range. */
+    Optional<Figure> largest() {
+        return bench.figure(gas, Property.VOLUME).map(v -> {
+            Figure spread = Figure.given(Symbol.words("range"), v.unit(), Accepted.COVERAGE * v.standardUncertainty(), new Origin.Circumstance("accepted range"));
+            return Figure.of(Symbol.words("largest volume"), v.unit(), new Step.Sum(List.of(new Term(1, v), new Term(1, spread))));
+        });
     }
 
     private Unit unit(double si) {

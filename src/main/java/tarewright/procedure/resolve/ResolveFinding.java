@@ -1,6 +1,7 @@
 package tarewright.procedure.resolve;
 
 import java.util.List;
+import java.util.Optional;
 import tarewright.finding.Finding;
 import tarewright.finding.Severity;
 import tarewright.text.Span;
@@ -156,6 +157,27 @@ public sealed interface ResolveFinding extends Finding {
         @Override
         public String id() {
             return "wrong-allowance";
+        }
+    }
+
+    /** A gas that the wash would swallow. @param volumes of gas that one volume of water takes, where Henry's constant is known */
+    record TooSolubleToWash(String gas, Optional<String> volumes, String wash, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "too-soluble-to-wash";
+        }
+    }
+
+    /** A gas that is to be taken as it is, without a virial coefficient in the table. */
+    record NoVirial(String name, String formula, Span at) implements ResolveFinding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "no-virial-coefficient";
         }
     }
 }
