@@ -53,9 +53,9 @@ public final class SubstanceTable {
     }
 
     /**
-     * The row that speaks for a part in a matter of this form. A name goes before a formula; among rows of one name or formula, the
-     * one for the form and strength. A name that says how fine a solid is, such as ribbon or foil, is believed where the form does not
-     * say it. Rows without data are no rows.
+     * The row that speaks for a part in a matter of this form. A name goes before a formula; among rows of one name or formula,
+     * the one for the form and strength. A name that says how fine a solid is, such as ribbon or foil, is believed where the form
+     * does not say it. Rows without data are no rows.
      *
      * @param percent mass percentage of the part, as far as known before the row is found
      */

@@ -4,9 +4,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import tarewright.finding.Found;
 import tarewright.safety.RuleSet;
 import tarewright.safety.Rulebook;
 import tarewright.safety.SubstanceTable;
+import tarewright.text.SourceText;
 
 /** Reads the hazard tables that come with the program into a {@link Rulebook}. */
 public final class HazardTables {
@@ -35,6 +37,16 @@ public final class HazardTables {
      * @param own false where the country has no table here and the default was taken
      */
     public record CountryRules(Rulebook rules, boolean own) {
+    }
+
+    /**
+     * Rules with a hazard table of the teacher's own laid over their substances; {@link HazardOwnTable} says how it is written.
+     * What it replaces is noted, and whatever is classified by it carries a remark.
+     *
+     * @param table its name stands as the source of what is taken from it
+     */
+    public static Found<Rulebook> withOwn(Rulebook ours, SourceText table) {
+        return HazardOwnTable.over(ours, table);
     }
 
     /** The rule sets that come with the program, the default first. */

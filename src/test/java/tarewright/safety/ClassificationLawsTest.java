@@ -105,7 +105,8 @@ class ClassificationLawsTest {
     }
 
     /** Statements that CLP Annex I always pairs with Danger. */
-    private static final Set<String> DANGER = Set.of("H220", "H251", "H224", "H225", "H250", "H260", "H270", "H271", "H300", "H301",
+    private static final Set<String> DANGER = Set.of("H220", "H251", "H224", "H225", "H250", "H260", "H270", "H271", "H300",
+            "H301",
             "H304", "H310",
             "H311", "H314", "H318", "H330", "H331", "H334", "H340", "H350", "H350i", "H360F", "H360D", "H360FD", "H360Df",
                     "H360Fd", "H370",

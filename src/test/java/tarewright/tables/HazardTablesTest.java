@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tarewright.finding.Finding;
+import tarewright.finding.Found;
 import tarewright.safety.Classification;
 import tarewright.safety.Content;
 import tarewright.safety.Form;
@@ -18,6 +20,8 @@ import tarewright.safety.Remark;
 import tarewright.safety.Rulebook;
 import tarewright.safety.Statement;
 import tarewright.safety.Verdict;
+import tarewright.text.SourceText;
+import tarewright.text.Span;
 
 class HazardTablesTest {
     private static final Rulebook RULES = HazardTables.standard();
@@ -50,24 +54,28 @@ class HazardTablesTest {
                 rule.id()));
     }
 
-    private static HazardOwnTable own(String text) {
-        return HazardOwnTable.read(text, "own.csv", RULES);
+    private static Found<Rulebook> own(String text) {
+        return HazardTables.withOwn(RULES, new SourceText("own.csv", text));
     }
 
-    private static Verdict classify(HazardOwnTable own, Matter matter) {
-        return new Classification(own.over(RULES)).of(matter);
+    private static Verdict classify(Found<Rulebook> own, Matter matter) {
+        return new Classification(own.value()).of(matter);
+    }
+
+    private static List<String> ids(Found<Rulebook> own) {
+        return own.findings().stream().map(Finding::id).toList();
     }
 
     @Test
     void aTeachersOwnRowStandsBeforeOurs() {
-        HazardOwnTable own = own("""
+        Found<Rulebook> own = own("""
                 name,formula,classification,limits,statements
                 potassium iodide,KI,none,,
                 fennick blue,,Skin Sens. 1 H317 | Eye Dam. 1 H318,2 % Eye Dam. 1 H318,EUH031
                 """);
 
-        assertEquals(List.of(), own.troubles());
-        assertEquals(List.of("potassium-iodide"), own.replaced());
+        assertEquals(List.of("hazards-overridden"), ids(own));
+        assertFalse(own.hasErrors());
         Verdict salt = classify(own, Matter.pure("salt", Form.SOLID, "KI"));
         assertTrue(salt.harmless());
         assertTrue(salt.remarks().stream().anyMatch(r -> r.about() == Remark.About.TEACHERS_TABLE
@@ -80,18 +88,26 @@ class HazardTablesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {
-        "name,classification|x,Skin Burn 1 H314; NOT_A_CLASS", "name,classification|x,Acute Tox. 7 H302; NOT_A_CLASS",
-        "name,classification|x,Acute Tox. 4 H314; NOT_A_CLASS", "name,classification|x,; NO_CLASSIFICATION",
-        "name,classification|,none; NO_NAME", "name,classification,limits|x,none,half Eye Dam. 1 H318; NOT_A_LIMIT",
-        "name,classification,limits|x,none,200 % Eye Dam. 1 H318; NOT_A_LIMIT",
-                "name,classification,colour|x,none,blue; UNKNOWN_COLUMN",
-        "name,classification,state|x,none,foam; NOT_A_STATE", "name,classification,molar mass|x,none,heavy; NOT_A_NUMBER",
-        "name,classification,statements|x,none,H314; NOT_A_STATEMENT"})
-    void whatCannotBeReadIsATroubleAndLeavesItsRowUnknown(String text, HazardOwnTable.Trouble.Kind kind) {
-        HazardOwnTable own = own(text.replace('|', '\n'));
+        "name,classification/x,Skin Burn 1 H314; not-a-hazard-class; Skin Burn 1 H314",
+        "name,classification/x,Acute Tox. 7 H302; not-a-hazard-class; Acute Tox. 7 H302",
+        "name,classification/x,Acute Tox. 4 H314; not-a-hazard-class; Acute Tox. 4 H314",
+        "name,classification/x,; classification-missing; x", "name,classification/,none; substance-name-missing; ,none",
+        "name,classification,limits/x,none,half Eye Dam. 1 H318; not-a-concentration-limit; half Eye Dam. 1 H318",
+        "name,classification,limits/x,none,200 % Eye Dam. 1 H318; not-a-concentration-limit; 200 % Eye Dam. 1 H318",
+        "name,classification,colour/x,none,blue; unknown-column; colour",
+                "name,classification,name/x,none,y; column-given-twice; name",
+        "name,classification,state/x,none,foam; not-a-substance-state; foam",
+        "name,classification,molar mass/x,none,heavy; not-a-molar-mass; heavy",
+        "name,classification,statements/x,none,H314; not-a-supplemental-statement; H314",
+        "classification/none; name-column-missing; classification", "name,classification/x,none,more; cells-left-over; more"})
+    void whatCannotBeReadIsFoundAtItsPlaceAndItsRowLeftOut(String text, String id, String place) {
+        Found<Rulebook> own = own(text.replace('/', '\n'));
 
-        assertEquals(List.of(kind), own.troubles().stream().map(HazardOwnTable.Trouble::kind).toList());
-        assertEquals(kind != HazardOwnTable.Trouble.Kind.UNKNOWN_COLUMN, own.substances().isEmpty());
+        assertEquals(List.of(id), ids(own));
+        Span at = own.findings().get(0).at();
+        assertEquals(place, text.replace('/', '\n').substring(at.start(), at.end()));
+        boolean rowStands = id.equals("unknown-column") || id.equals("column-given-twice");
+        assertEquals(rowStands, classify(own, Matter.pure("x", Form.SOLID, "x")).known());
     }
 
     @Test
@@ -103,8 +119,9 @@ class HazardTablesTest {
             for (int j = random.nextInt(120); j > 0; j--) {
                 text.append(alphabet.charAt(random.nextInt(alphabet.length())));
             }
-            HazardOwnTable own = own(text.toString());
-            own.substances().forEach(s -> classify(own, Matter.solution("x", s.name(), Content.percent(5))));
+            Found<Rulebook> own = own(text.toString());
+            own.value().substances().rows().stream().filter(s -> s.id().startsWith("own "))
+                    .forEach(s -> classify(own, Matter.solution("x", s.name(), Content.percent(5))));
         }
     }
 }
