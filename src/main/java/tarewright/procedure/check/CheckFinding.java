@@ -101,4 +101,63 @@ public sealed interface CheckFinding extends Finding {
             return "cannot-be-settled";
         }
     }
+
+    /** A pot that gets hot. @param reached the temperature from that of the room, if all the heat stays in the liquid */
+    record TooHot(String reaction, String rise, String reached, Severity severity, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "too-hot";
+        }
+    }
+
+    /** More than the instrument holds. @param slip the likely slip where it is a hundred times too much */
+    record Thousandfold(String name, String amount, String instrument, String capacity, Optional<String> slip, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "thousandfold";
+        }
+    }
+
+    /** So little that a division of the instrument is more than a tenth of it. @param percent that one division is of the amount */
+    record FewDivisions(String name, String amount, String instrument, String division, String percent, Span at) implements CheckFinding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "few-divisions";
+        }
+    }
+
+    /** A flammable mixture inside the apparatus. @param share of the gas by volume */
+    record FlammableInside(String gas, String share, String lower, String upper, Span at) implements CheckFinding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "flammable-inside";
+        }
+    }
+
+    /** The upper end of the accepted range passes what the vessel holds. */
+    record MayOverfill(String vessel, String capacity, String largest, Optional<String> advice, Span at, List<Span> also) implements CheckFinding {
+        public MayOverfill {
+            also = List.copyOf(also);
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "may-overfill";
+        }
+    }
 }

@@ -32,10 +32,19 @@ final class VesselCheck implements Check {
                 .filter(q -> q.block().vessel().filter(v -> v.value().equals(vessel.name())).isPresent() && q.figure(Property.VOLUME).isPresent())
                 .filter(q -> q.figure(Property.VOLUME).get().dimension().equals(capacity.dimension())).toList();
         double volume = inside.stream().mapToDouble(q -> volume(q) * q.block().portions()).sum();
-        if (inside.isEmpty() || volume <= capacity.si() * (1 + 1e-9)) {
+        if (inside.isEmpty()) {
             return;
         }
         Unit unit = capacity.unit();
+        if (volume <= capacity.si() * (1 + 1e-9)) {
+            double spread = inside.stream().filter(q -> q.block().is(Kind.GAS)).mapToDouble(q -> q.figure(Property.LARGEST)
+                    .map(l -> l.value() - volume(q)).orElse(0.0)).sum();
+            if (volume + spread > capacity.si() * (1 + 1e-9)) {
+                findings.accept(new CheckFinding.MayOverfill(vessel.words(), Amount.of(capacity.si(), unit), Amount.of(volume + spread, unit),
+                        advice(procedure, inside, capacity.si() * volume / (volume + spread)), inside.get(0).block().rule().at(), List.of(vessel.at())));
+            }
+            return;
+        }
         findings.accept(new CheckFinding.OverCapacity(vessel.words(), Amount.of(capacity.si(), unit), Amount.of(volume, unit),
                 inside.stream().map(q -> Amount.of(volume(q), unit) + " of " + q.name()).toList(), advice(procedure, inside, capacity.si()),
                 inside.get(0).block().rule().at(), List.of(vessel.at())));

@@ -79,8 +79,23 @@ final class Lookups implements Lookup {
         if (meaning instanceof Meaning.Groups) {
             return Optional.of(Figure.given(Symbol.words("groups"), Unit.ONE, bench.setting.groups(), new Origin.Counted()));
         }
+        if (meaning instanceof Meaning.OfReaction thermal) {
+            return heat(thermal, at);
+        }
         bench.note(new ResolveFinding.NotAFigure(text, at));
         return Optional.empty();
+    }
+
+    private Optional<Figure> heat(Meaning.OfReaction thermal, Span at) {
+        Heats heats = new Heats(bench, thermal.block());
+        if (thermal.what() == Meaning.Thermal.HEAT) {
+            return heats.heat(Optional.of(at));
+        }
+        Optional<Figure> rise = heats.temperatureRise(Optional.of(at));
+        if (rise.isEmpty() && heats.heat(Optional.empty()).isPresent()) {
+            bench.note(new ResolveFinding.NothingWarms(thermal.block().name(), at));
+        }
+        return rise;
     }
 
     private Optional<Figure> of(QuantityBlock block, Property property, Span at) {

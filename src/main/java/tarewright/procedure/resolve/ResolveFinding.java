@@ -180,4 +180,20 @@ public sealed interface ResolveFinding extends Finding {
             return "no-virial-coefficient";
         }
     }
+
+    /** No enthalpy of formation for some species. @param stateless those whose state is not given */
+    record NoEnthalpy(String reaction, List<String> species, List<String> stateless, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "no-enthalpy";
+        }
+    }
+
+    /** Nothing in the pot takes up the heat. */
+    record NothingWarms(String reaction, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "nothing-warms";
+        }
+    }
 }

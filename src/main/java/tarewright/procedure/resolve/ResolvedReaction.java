@@ -6,8 +6,15 @@ import java.util.Optional;
 import tarewright.derivation.Figure;
 import tarewright.procedure.declare.ReactionBlock;
 
-/** A reaction with what goes on in its pots. */
-public record ResolvedReaction(ReactionBlock block, List<PotAccount> pots) {
+/**
+ * A reaction with what goes on in its pots.
+ *
+ * @param enthalpy of the reaction as written, where the table has every species
+ * @param heat set free by one group
+ * @param temperatureRise of the liquids of the pot, if all the heat stays in them
+ */
+public record ResolvedReaction(ReactionBlock block, List<PotAccount> pots, Optional<Figure> enthalpy, Optional<Figure> heat,
+        Optional<Figure> temperatureRise) {
     public ResolvedReaction {
         pots = List.copyOf(pots);
     }

@@ -145,7 +145,8 @@ public final class Resolver {
             accounts.add(new ResolvedReaction.PotAccount(pot.key().batch(), reacting.limiting(pot)
                     .map(l -> l.blocks().stream().map(QuantityBlock::name).toList()).orElse(List.of()), reacting.extent(pot), reactants, left));
         }
-        return new ResolvedReaction(block, accounts);
+        Heats heats = new Heats(expected, block);
+        return new ResolvedReaction(block, accounts, heats.enthalpy(Optional.empty()), heats.heat(Optional.empty()), heats.temperatureRise(Optional.empty()));
     }
 
     private List<ResolvedAnswer> answers(Lookups lookups) {
