@@ -39,22 +39,20 @@ public final class Classification {
         List<String> unknown = new ArrayList<>();
         Set<Remark> remarks = new LinkedHashSet<>();
         for (Part part : matter.parts()) {
-            Optional<SubstanceHazards> row = rules.substances().find(part, matter.form(), Dose.roughly(part.content()));
-            if (row.isPresent()) {
-                Dose dose = Dose.of(row.get(), part.content());
-                doses.add(dose);
-                remark(dose, remarks);
-            } else {
-                unknown.add(part.substance());
-            }
+            Optional<Dose> dose = Dose.of(part, matter.form(), rules.substances());
+            dose.ifPresentOrElse(d -> {
+                doses.add(d);
+                remark(d, remarks);
+            }, () -> unknown.add(part.substance()));
         }
         List<Remark> found = new ArrayList<>();
         Severest severest = classes(matter, doses, !unknown.isEmpty(), Dose.Level.HIGH, found);
-        List<String> codes = supplemental.of(doses, matter.form(), Dose.Level.HIGH, severest);
+        List<Statement> euh = supplemental.of(doses, matter.form(), Dose.Level.HIGH, severest).stream()
+                .map(s -> s.in(rules.statements())).toList();
         remarks.addAll(found);
         List<Assigned> assigned = severest.all();
         Classified classified = new Classified(matter, rules.ruleSet(), assigned, labelling.statements(assigned),
-                codes.stream().map(rules.statements()::of).toList(), labelling.pictograms(assigned),
+                euh, labelling.pictograms(assigned),
                 labelling.signalWord(assigned),
                 near(matter, doses, !unknown.isEmpty(), severest), List.copyOf(remarks), doses.stream().map(Dose::row).distinct()
                         .toList());

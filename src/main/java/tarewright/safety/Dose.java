@@ -22,6 +22,13 @@ record Dose(SubstanceHazards row, double low, double best, double high, boolean 
         return new Dose(row, range.low(), range.best(), range.high(), range.estimated(), false);
     }
 
+    /** The dose of a part by the row that speaks for it at its strength; empty if the tables do not know it. */
+    static Optional<Dose> of(Part part, Form form, SubstanceTable table) {
+        Optional<Dose> first = table.find(part, form, roughly(part.content())).map(row -> of(row, part.content()));
+        return first.filter(dose -> dose.row().fits(form, dose.best()))
+                .or(() -> first.flatMap(dose -> table.find(part, form, dose.best())).map(row -> of(row, part.content())));
+    }
+
     double at(Level level) {
         return switch (level) {
             case LOW -> low;
@@ -47,7 +54,7 @@ record Dose(SubstanceHazards row, double low, double best, double high, boolean 
     }
 
     /** A mass percentage before the row is known; only for choosing among rows for different strengths. */
-    static double roughly(Content content) {
+    private static double roughly(Content content) {
         if (content instanceof Content.MassShare mass) {
             return 100 * mass.share();
         }

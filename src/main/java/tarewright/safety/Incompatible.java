@@ -2,6 +2,7 @@ package tarewright.safety;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +29,7 @@ public final class Incompatible {
 
     /**
      * The clashes among these matters, gravest first. Of several rules for the same two matters and the same substances the
-     * gravest stands, and everything that would form by rules of the same gravity.
+     * gravest stands. What must not meet water is named once, with the first matter that holds any.
      *
      * @param going what is going on beside mixing: heating, a flame
      * @param intended pairs that the procedure means to bring together
@@ -51,6 +52,8 @@ public final class Incompatible {
             }
         }
         clashes.sort(Comparator.comparing(Clash::severity).reversed());
+        Set<String> withWater = new HashSet<>();
+        clashes.removeIf(c -> c.secondPart().equals(ReactiveTable.WATER) && !withWater.add(c.first().name() + "/" + c.rule().id()));
         return clashes;
     }
 
@@ -91,17 +94,13 @@ public final class Incompatible {
         List<Member> members = new ArrayList<>();
         boolean wet = matter.form() == Form.SOLUTION || matter.form() == Form.SLURRY;
         for (Part part : matter.parts()) {
-            Optional<SubstanceHazards> row = rules.substances().find(part, matter.form(), Dose.roughly(part.content()));
-            if (row.isEmpty()) {
-                continue;
+            Optional<Dose> dose = Dose.of(part, matter.form(), rules.substances());
+            if (dose.isPresent()) {
+                SubstanceHazards row = dose.get().row();
+                wet |= row.id().equals(ReactiveTable.WATER);
+                groups(row, matter.form(), dose.get())
+                        .forEach(m -> members.add(new Member(matter, row.id(), row.name(), dose.get().high(), m)));
             }
-            wet |= row.get().id().equals(ReactiveTable.WATER);
-            Dose dose = Dose.of(row.get(), part.content());
-            List<ReactiveMember> of = new ArrayList<>(rules.reactive().members().stream()
-                    .filter(m -> m.substance().equals(row.get().id()) && m.belongs(matter.form(), dose.low(),
-                    dose.high())).toList());
-            byClassification(row.get(), of);
-            of.forEach(m -> members.add(new Member(matter, row.get().id(), row.get().name(), dose.high(), m)));
         }
         if (wet) {
             members.add(new Member(matter, ReactiveTable.WATER, ReactiveTable.WATER, 100, AS_WATER));
@@ -109,15 +108,20 @@ public final class Incompatible {
         return members;
     }
 
-    /** What acids free from a substance, or water, is in its classification even where no group names it. */
-    private void byClassification(SubstanceHazards row, List<ReactiveMember> of) {
-        boolean named = !of.isEmpty();
-        if (!named && row.supplemental().stream().anyMatch(Set.of("EUH031", "EUH032")::contains)) {
+    /** The groups of a substance; where it has none, what acids or water free from it by its classification. */
+    private List<ReactiveMember> groups(SubstanceHazards row, Form form, Dose dose) {
+        List<ReactiveMember> of = new ArrayList<>(rules.reactive().members().stream()
+                .filter(m -> m.substance().equals(row.id()) && m.belongs(form, dose.low(), dose.high())).toList());
+        if (!of.isEmpty()) {
+            return of;
+        }
+        if (row.supplemental().stream().anyMatch(Set.of("EUH031", "EUH032")::contains)) {
             of.add(group(row, ReactiveTable.LIBERATES_WITH_ACID));
         }
-        if (!named && row.classes().stream().anyMatch(c -> c.endpoint() == Endpoint.WATER_REACTIVE)) {
+        if (row.classes().stream().anyMatch(c -> c.endpoint() == Endpoint.WATER_REACTIVE)) {
             of.add(group(row, ReactiveTable.WATER_REACTIVE));
         }
+        return of;
     }
 
     private static ReactiveMember group(SubstanceHazards row, String group) {

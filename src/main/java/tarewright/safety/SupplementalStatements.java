@@ -1,7 +1,11 @@
 package tarewright.safety;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 
 /** Which EUH statements of the parts go over to the whole. */
 final class SupplementalStatements {
@@ -14,20 +18,29 @@ final class SupplementalStatements {
         this.limits = limits;
     }
 
-    List<String> of(List<Dose> doses, Form form, Dose.Level level, Severest assigned) {
-        List<String> codes = new ArrayList<>();
+    /** A statement and the substances that bring it in. */
+    record Supplement(String code, List<String> due) {
+        /** As the list has it, with the names of sensitisers where it leaves a place for them. */
+        Statement in(StatementList list) {
+            Statement statement = list.of(code);
+            return new Statement(code, statement.text().replace("<name of sensitising substance>", String.join(", ", due)),
+                    statement.kind(), statement.provenance());
+        }
+    }
+
+    List<Supplement> of(List<Dose> doses, Form form, Dose.Level level, Severest assigned) {
+        Map<String, Set<String>> due = new TreeMap<>();
         for (Dose dose : doses) {
-            for (String code : dose.row().supplemental()) {
-                if (carries(dose, code, form, level, assigned) && !codes.contains(code)) {
-                    codes.add(code);
-                }
-            }
-            if (sensitises(dose, level, assigned) && !codes.contains(CONTAINS_SENSITISER)) {
-                codes.add(CONTAINS_SENSITISER);
+            String name = dose.row().name();
+            dose.row().supplemental().stream().filter(code -> carries(dose, code, form, level, assigned))
+                    .forEach(code -> due.computeIfAbsent(code, c -> new LinkedHashSet<>()).add(name));
+            if (sensitises(dose, level, assigned)) {
+                due.computeIfAbsent(CONTAINS_SENSITISER, c -> new LinkedHashSet<>()).add(name);
             }
         }
-        codes.sort(String::compareTo);
-        return codes;
+        List<Supplement> supplements = new ArrayList<>();
+        due.forEach((code, names) -> supplements.add(new Supplement(code, List.copyOf(names))));
+        return supplements;
     }
 
     private boolean carries(Dose dose, String code, Form form, Dose.Level level, Severest assigned) {

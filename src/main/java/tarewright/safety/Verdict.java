@@ -34,6 +34,11 @@ public sealed interface Verdict permits Classified, Unknown {
     /** The tables' rows that were used. */
     List<SubstanceHazards> rows();
 
+    /** What the rows rest on, each once. */
+    default List<Basis> bases() {
+        return rows().stream().map(r -> r.listing().basis()).distinct().sorted().toList();
+    }
+
     /** Whether the known part has this statement or one of them. */
     default boolean has(String... codes) {
         List<String> wanted = List.of(codes);

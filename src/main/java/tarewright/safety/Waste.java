@@ -75,6 +75,7 @@ public final class Waste {
                     .filter(v -> matter.pH().isPresent() && matter.pH().getAsDouble() < Double.parseDouble(v)).toList();
             case PH_ABOVE -> rule.values().stream()
                     .filter(v -> matter.pH().isPresent() && matter.pH().getAsDouble() > Double.parseDouble(v)).toList();
+            case WITHOUT_PH -> matter.pH().isPresent() ? List.of() : rule.values().stream().filter(groups::contains).toList();
             case REST -> List.of();
         };
     }

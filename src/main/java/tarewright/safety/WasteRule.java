@@ -20,6 +20,8 @@ public record WasteRule(String id, Kind kind, List<String> values, Sink sink, Op
     /** How a kind of waste is recognised. */
     public enum Kind {
         UNKNOWN, ELEMENT, CODE, GROUP, FORM, PH_BELOW, PH_ABOVE,
+        /** A group, where the pH is not known. */
+        WITHOUT_PH,
         /** What no other rule takes. */
         REST
     }

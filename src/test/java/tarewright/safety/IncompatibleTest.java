@@ -67,6 +67,16 @@ class IncompatibleTest {
                 matter("sodium hydroxide", "solution", 4), indicator, matter("water", "liquid", 100)), Set.of(), List.of()));
     }
 
+    /** A stock of concentrated acid beside five solutions is one thing to say, not five. */
+    @Test
+    void whatMustNotMeetWaterIsNamedOnce() {
+        List<Clash> clashes = INCOMPATIBLE.among(List.of(matter("sulfuric acid", "solution", 96),
+                matter("sodium chloride", "solution", 1), matter("copper(II) sulfate", "solution", 4), matter("water", "liquid", 100)),
+                Set.of(), List.of());
+
+        assertEquals(List.of("sulfuric-strong-water"), clashes.stream().map(c -> c.rule().id()).toList());
+    }
+
     @Test
     void whatIsOnlyGoodToKnowIsKeptApart() {
         List<Matter> matters = List.of(matter("calcium carbonate", "massive", 100), matter("hydrochloric acid", "solution", 7));

@@ -37,7 +37,7 @@ class WasteTest {
         "ethanol, NEVER, organic", "hexane, NEVER, organic", "dichloromethane, NEVER, organic", "H2O2, NEVER, oxidisers",
         "NaOCl, NEVER, oxidisers", "Na2S, NEVER, alkaline", "fennick salt, NEVER, unknown", "NaCl, LOCAL, sink",
                 "MgSO4, LOCAL, sink",
-        "glucose, LOCAL, sink", "Na2SO4, LOCAL, sink"})
+        "glucose, LOCAL, sink", "Na2SO4, LOCAL, sink", "HCl, NEVER, acid", "NaOH, NEVER, alkali"})
     void whatMustNotGoToTheSink(String substance, WasteRule.Sink sink, String container) {
         WasteAdvice advice = of(Matter.solution("left", substance, Content.percent(5)));
 
