@@ -214,7 +214,7 @@ final class Strengths {
     private Optional<Figure> pureDensity() {
         return bench.matter(block).flatMap(Matter::substance).flatMap(Substance::density).map(d -> Figure.given(
                 new Amounts(bench, block).symbol("ρ"), DENSITY, d.kilogramsPerCubicMetre(),
-                new Origin.Table(d.provenance().source(), d.provenance().confidence() != tarewright.chemistry.Confidence.MEMORY)).shownTo(3));
+                new Origin.Table(d.provenance().source(), d.provenance().confidence() != tarewright.chemistry.Confidence.MEMORY)));
     }
 
     private Optional<DensityTable> densityTable() {
