@@ -44,8 +44,8 @@ public final class Air {
         Part part = new Part(release.gas(), release.formula(), Content.pure());
         Verdict hazards = classification.of(Matter.of(release.gas(), Form.GAS, List.of(part)));
         Optional<SubstanceHazards> row = rules.substances().find(part, Form.GAS, 100);
-        Optional<GasLimits> limits = row.flatMap(r -> rules.gases().stream().filter(g -> g.substance().equals(
-                r.id())).findFirst());
+        Optional<GasLimits> limits = row.flatMap(r -> rules.gases().stream()
+                .filter(g -> g.substance().equals(r.id())).findFirst());
         Figure volume = Figure.of(Symbol.ofName("V", release.gas()), CUBIC_METRE, new Step.Product(1, List.of(
                 new Step.Power(release.moles(), 1), new Step.Power(gasConstant(), 1), new Step.Power(release.temperature(), 1),
                 new Step.Power(release.pressure(), -1))));

@@ -43,6 +43,7 @@ public final class Classification {
             dose.ifPresentOrElse(d -> {
                 doses.add(d);
                 remark(d, remarks);
+                ion(part).ifPresent(i -> remarks.add(Remark.of(Remark.About.ION, i, d.row().name())));
             }, () -> unknown.add(part.substance()));
         }
         List<Remark> found = new ArrayList<>();
@@ -51,11 +52,9 @@ public final class Classification {
                 .map(s -> s.in(rules.statements())).toList();
         remarks.addAll(found);
         List<Assigned> assigned = severest.all();
-        Classified classified = new Classified(matter, rules.ruleSet(), assigned, labelling.statements(assigned),
-                euh, labelling.pictograms(assigned),
-                labelling.signalWord(assigned),
-                near(matter, doses, !unknown.isEmpty(), severest), List.copyOf(remarks), doses.stream().map(Dose::row).distinct()
-                        .toList());
+        Classified classified = new Classified(matter, rules.ruleSet(), assigned, labelling.statements(assigned), euh,
+                labelling.pictograms(assigned), labelling.signalWord(assigned), near(matter, doses, !unknown.isEmpty(), severest),
+                List.copyOf(remarks), doses.stream().map(Dose::row).distinct().toList());
         return unknown.isEmpty() ? classified : new Unknown(unknown, classified);
     }
 
@@ -108,6 +107,10 @@ public final class Classification {
 
     private static boolean sameOrWorse(Severest other, Assigned than) {
         return other.of(than.hazard().endpoint()).filter(o -> o.hazard().severity() >= than.hazard().severity()).isPresent();
+    }
+
+    private static Optional<String> ion(Part part) {
+        return part.formula().or(() -> Optional.of(part.substance())).filter(f -> f.indexOf('^') > 0);
     }
 
     private static void remark(Dose dose, Set<Remark> remarks) {

@@ -26,8 +26,8 @@ final class ConcentrationRules {
          * while its published statement names fertility too.
          */
         Limit inTheWordsOf(Limit generic, double of) {
-            boolean both = generic.gives().severity() == gives.severity() && Limits.reached(of, Math.max(percent,
-                    generic.percent()));
+            boolean both = generic.gives().severity() == gives.severity()
+                    && Limits.reached(of, Math.max(percent, generic.percent()));
             return both ? new Limit(percent, generic.gives(), ground, clause, provenance) : this;
         }
     }
@@ -123,8 +123,8 @@ final class ConcentrationRules {
                 double percent = generic.limitPercent() / row.mFactor(generic.mFactor());
                 if (generic.takes(ingredient) && (best == null || percent < best.percent())) {
                     HazardClass gives = generic.gives().code().equals(GenericLimit.OWN)
-                            ? new HazardClass(generic.gives().name(), generic.gives().category(),
-                            ingredient.code()) : generic.gives();
+                            ? new HazardClass(generic.gives().name(), generic.gives().category(), ingredient.code())
+                            : generic.gives();
                     best = new Limit(percent, gives, Assigned.Ground.GENERIC_LIMIT, generic.clause(), generic.provenance());
                 }
             }

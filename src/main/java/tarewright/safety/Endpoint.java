@@ -6,8 +6,8 @@ import java.util.Map;
 public enum Endpoint {
     EXPLOSIVE(true), FLAMMABLE_GAS(true), OXIDISING_GAS(true), PRESSURE(true), FLAMMABLE_LIQUID(true), FLAMMABLE_SOLID(true),
     SELF_REACTIVE(true), PYROPHORIC(true), SELF_HEATING(true), WATER_REACTIVE(true), OXIDISING_LIQUID(true),
-            OXIDISING_SOLID(true),
-    METAL_CORROSION(true), SWALLOWED(false), ON_SKIN(false), INHALED(false), SKIN(false), EYE(false), AIRWAYS_ALLERGY(false),
+    OXIDISING_SOLID(true), METAL_CORROSION(true), SWALLOWED(false), ON_SKIN(false), INHALED(false), SKIN(false), EYE(false),
+    AIRWAYS_ALLERGY(false),
     SKIN_ALLERGY(false), MUTATION(false), CANCER(false), REPRODUCTION(false), LACTATION(false), ORGANS_ONCE(false),
     AIRWAYS_IRRITATION(false), DROWSINESS(false), ORGANS_REPEATED(false), ASPIRATION(false), AQUATIC_ACUTE(false),
     AQUATIC_CHRONIC(false), OZONE(false);
@@ -15,11 +15,11 @@ public enum Endpoint {
     private static final Map<String, Endpoint> BY_CLASS = Map.ofEntries(
             Map.entry("Expl.", EXPLOSIVE), Map.entry("Desens. Expl.", EXPLOSIVE), Map.entry("Flam. Gas", FLAMMABLE_GAS),
             Map.entry("Ox. Gas", OXIDISING_GAS), Map.entry("Press. Gas", PRESSURE), Map.entry("Flam. Liq.", FLAMMABLE_LIQUID),
-            Map.entry("Flam. Sol.", FLAMMABLE_SOLID), Map.entry("Self-react.", SELF_REACTIVE), Map.entry("Org. Perox.",
-                    SELF_REACTIVE),
-            Map.entry("Pyr. Liq.", PYROPHORIC), Map.entry("Pyr. Sol.", PYROPHORIC), Map.entry("Self-heat.", SELF_HEATING),
-            Map.entry("Water-react.", WATER_REACTIVE), Map.entry("Ox. Liq.", OXIDISING_LIQUID), Map.entry("Ox. Sol.",
-                    OXIDISING_SOLID),
+            Map.entry("Flam. Sol.", FLAMMABLE_SOLID), Map.entry("Self-react.", SELF_REACTIVE),
+            Map.entry("Org. Perox.", SELF_REACTIVE), Map.entry("Pyr. Liq.", PYROPHORIC), Map.entry("Pyr. Sol.", PYROPHORIC),
+            Map.entry("Self-heat.", SELF_HEATING),
+            Map.entry("Water-react.", WATER_REACTIVE), Map.entry("Ox. Liq.", OXIDISING_LIQUID),
+            Map.entry("Ox. Sol.", OXIDISING_SOLID),
             Map.entry("Met. Corr.", METAL_CORROSION), Map.entry("Skin Corr.", SKIN), Map.entry("Skin Irrit.", SKIN),
             Map.entry("Eye Dam.", EYE), Map.entry("Eye Irrit.", EYE), Map.entry("Resp. Sens.", AIRWAYS_ALLERGY),
             Map.entry("Skin Sens.", SKIN_ALLERGY), Map.entry("Muta.", MUTATION), Map.entry("Carc.", CANCER),

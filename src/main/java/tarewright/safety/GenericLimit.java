@@ -25,7 +25,7 @@ public record GenericLimit(String tier, HazardClass gives, String ingredientClas
 
     boolean takes(HazardClass ingredient) {
         return ingredient.name().equals(ingredientClass) && ingredient.category().equals(ingredientCategory)
-                && (!ingredientClass.equals("STOT SE") || !ingredientCategory.equals("3") || ingredient.code().equals(
-                gives.code()));
+                && (!ingredientClass.equals("STOT SE") || !ingredientCategory.equals("3")
+                        || ingredient.code().equals(gives.code()));
     }
 }

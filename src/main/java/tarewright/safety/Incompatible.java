@@ -53,7 +53,8 @@ public final class Incompatible {
         }
         clashes.sort(Comparator.comparing(Clash::severity).reversed());
         Set<String> withWater = new HashSet<>();
-        clashes.removeIf(c -> c.secondPart().equals(ReactiveTable.WATER) && !withWater.add(c.first().name() + "/" + c.rule().id()));
+        clashes.removeIf(c -> c.secondPart().equals(ReactiveTable.WATER)
+                && !withWater.add(c.first().name() + "/" + c.rule().id()));
         return clashes;
     }
 

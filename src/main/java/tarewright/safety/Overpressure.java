@@ -26,9 +26,9 @@ public record Overpressure(Figure pressure, double timesRoom) {
             Figure roomPressure) {
         Figure air = Figure.of(Symbol.ofName("p", "air"), roomPressure.unit(), new Step.Product(1, List.of(
                 new Step.Power(roomPressure, 1), new Step.Power(temperature, 1), new Step.Power(roomTemperature, -1))));
-        Figure gas = Figure.of(Symbol.ofName("p", "gas"), roomPressure.unit(), new Step.Product(1, List.of(new Step.Power(moles,
-                1),
-                new Step.Power(Air.gasConstant(), 1), new Step.Power(temperature, 1), new Step.Power(freeVolume, -1))));
+        Figure gas = Figure.of(Symbol.ofName("p", "gas"), roomPressure.unit(), new Step.Product(1, List.of(
+                new Step.Power(moles, 1), new Step.Power(Air.gasConstant(), 1), new Step.Power(temperature, 1),
+                new Step.Power(freeVolume, -1))));
         Figure both = Figure.of(Symbol.alone("p"), roomPressure.unit(),
                 new Step.Sum(List.of(new Step.Term(1, air), new Step.Term(1, gas))));
         return new Overpressure(both, both.value() / roomPressure.value());

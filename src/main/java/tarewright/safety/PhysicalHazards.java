@@ -30,8 +30,8 @@ final class PhysicalHazards {
                 continue;
             }
             for (HazardClass hazard : dose.row().classes()) {
-                if (hazard.endpoint().physical() && !ownLimits(dose, hazard, level, into) && !flashPoints(dose, hazard, level,
-                        into)) {
+                if (hazard.endpoint().physical() && !ownLimits(dose, hazard, level, into)
+                        && !flashPoints(dose, hazard, level, into)) {
                     keep(dose, hazard, form, level, into, remarks);
                 }
             }

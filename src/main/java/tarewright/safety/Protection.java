@@ -73,8 +73,8 @@ public final class Protection {
         if (!verdict.known() && rule.unknown() != ProtectionRule.ForUnknown.NO) {
             return Optional.of(new Measure.Reason(matter.name(), List.of(), false));
         }
-        boolean substance = rule.substances().isEmpty() || verdict.rows().stream().anyMatch(r -> rule.substances().contains(
-                r.id()));
+        boolean substance = rule.substances().isEmpty()
+                || verdict.rows().stream().anyMatch(r -> rule.substances().contains(r.id()));
         boolean restricted = rule.when().filter(w -> w == ProtectionRule.When.RESTRICTED).isEmpty()
                 || verdict.rows().stream().anyMatch(r -> r.restriction() != Restriction.NONE);
         List<String> codes = rule.codes().stream().filter(verdict::has).toList();

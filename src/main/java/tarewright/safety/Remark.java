@@ -15,6 +15,8 @@ public record Remark(About about, List<String> details) {
         STRENGTH_ESTIMATED,
         /** No strength is known: the undiluted substance was taken [substance]. */
         STRENGTH_UNSTATED,
+        /** A salt or acid stands for an ion [ion, substance]. */
+        ION,
         /** Annex VI gives a minimum classification: the supplier's may be stricter [substance]. */
         MINIMUM_CLASSIFICATION,
         /** No multiplying factor is given for aquatic toxicity; 1 was taken, the supplier's may be larger [substance]. */

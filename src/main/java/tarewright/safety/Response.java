@@ -16,8 +16,8 @@ import java.util.Set;
  */
 public record Response(ResponseRule.Topic topic, Statement statement, String text, List<String> codes) {
     /** Of these the first that is asked for makes the others redundant (CLP Article 28). */
-    private static final List<List<String>> STRICTEST_FIRST = List.of(List.of("P310", "P311", "P312"), List.of("P361+P364",
-            "P362+P364"),
+    private static final List<List<String>> STRICTEST_FIRST = List.of(List.of("P310", "P311", "P312"),
+            List.of("P361+P364", "P362+P364"),
             List.of("P301+P310", "P301+P312"), List.of("P303+P361+P353", "P302+P352"), List.of("P301+P330+P331", "P330"));
 
     public Response {

@@ -18,7 +18,8 @@ final class HazardSubstances {
     private HazardSubstances() {
     }
 
-    static List<SubstanceHazards> read(List<Row> substances, List<Row> limits) {
+    /** @param ions which substance stands for an ion: its formula is then one of the substance's */
+    static List<SubstanceHazards> read(List<Row> substances, List<Row> limits, List<Row> ions) {
         Map<String, List<SpecificLimit>> own = new HashMap<>();
         for (Row row : limits) {
             Optional<HazardClass> gives = row.optional("hazard_class")
@@ -26,12 +27,17 @@ final class HazardSubstances {
             own.computeIfAbsent(row.text("substance"), s -> new ArrayList<>()).add(new SpecificLimit(gives, row.text("code"),
                     row.number("from_pct"), !row.text("inclusive").equals("no"), row.provenance()));
         }
-        return substances.stream().map(row -> substance(row, own.getOrDefault(row.text("id"), List.of()))).toList();
+        Map<String, List<String>> standsFor = new HashMap<>();
+        ions.forEach(row -> standsFor.computeIfAbsent(row.text("stands_for"), s -> new ArrayList<>()).add(row.text("ion")));
+        return substances.stream().map(row -> substance(row, own.getOrDefault(row.text("id"), List.of()),
+                standsFor.getOrDefault(row.text("id"), List.of()))).toList();
     }
 
-    private static SubstanceHazards substance(Row row, List<SpecificLimit> limits) {
+    private static SubstanceHazards substance(Row row, List<SpecificLimit> limits, List<String> ions) {
         List<String> names = new ArrayList<>(List.of(row.text("name")));
         names.addAll(row.list("also"));
+        List<String> formulas = new ArrayList<>(row.list("formula"));
+        formulas.addAll(ions);
         Map<Route, Double> estimates = new EnumMap<>(Route.class);
         row.optionalNumber("ate_oral").ifPresent(e -> estimates.put(Route.ORAL, e));
         row.optionalNumber("ate_inhaled").ifPresent(e -> estimates.put(HazardCells.choice(Route.class, row, "ate_kind"), e));
@@ -41,7 +47,7 @@ final class HazardSubstances {
                 row.text("index"), row.text("applies_from"), HazardCells.yes(row, "minimum"), row.text("note"),
                         row.text("from_memory"),
                 row.provenance());
-        return new SubstanceHazards(row.text("id"), names, row.list("formula"), byFormula,
+        return new SubstanceHazards(row.text("id"), names, formulas, byFormula,
                 HazardCells.choice(SubstanceHazards.State.class, row, "state"), HazardReactions.forms(row, "forms"),
                 row.optionalNumber("molar_mass"), HazardCells.number(row, "lightest", 1),
                 HazardCells.number(row, "from_pct", 0), HazardCells.number(row, "to_pct", 100), row.optional("dissolved_as"),

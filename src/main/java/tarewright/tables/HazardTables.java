@@ -59,7 +59,8 @@ public final class HazardTables {
     private static Rulebook of(RuleSet set) {
         String folder = "hazards/" + set.id() + "/";
         SubstanceTable substances = new SubstanceTable(
-                HazardSubstances.read(Rows.of(folder + "substances.csv"), Rows.of(folder + "specific-limits.csv")));
+                HazardSubstances.read(Rows.of(folder + "substances.csv"), Rows.of(folder + "specific-limits.csv"),
+                        Rows.of("hazards/ions.csv")));
         return new Rulebook(set, substances, HazardLimits.genericLimits(folder), HazardLimits.acuteEstimates(folder),
                 HazardLimits.flammableBands(folder), HazardLimits.supplementalLimits(folder), HazardLabels.labelElements(folder),
                 HazardLabels.pictogramRules(folder), HazardLabels.covered(folder), HazardLabels.statements(folder),

@@ -103,7 +103,8 @@ class ClassificationTest {
         assertEquals(List.of("H314", "H331"), codes(CLASSIFICATION.of(Matter.pure("gas", Form.GAS, "HCl"))));
         assertEquals(List.of("H314", "H335"), codes(CLASSIFICATION.of(Matter.solution("acid", "HCl", Content.percent(30)))));
         assertTrue(CLASSIFICATION.of(Matter.solution("acid", "nitric acid", Content.percent(90))).has("H330"));
-        assertTrue(CLASSIFICATION.of(Matter.solution("acid", "HNO3", new Content.Molar(21, 0, OptionalDouble.of(1.48)))).has("H330"));
+        assertTrue(CLASSIFICATION.of(Matter.solution("acid", "HNO3", new Content.Molar(21, 0,
+                OptionalDouble.of(1.48)))).has("H330"));
         assertEquals(List.of("H228"), codes(CLASSIFICATION.of(Matter.pure("x", Form.SOLID, "magnesium ribbon"))));
     }
 
@@ -172,6 +173,15 @@ class ClassificationTest {
         assertTrue(codes(cobalt).contains("H350i"));
         assertEquals(List.of("EUH208"), cobalt.supplemental().stream().map(Statement::code).toList());
         assertEquals("Contains cobalt(II) chloride. May produce an allergic reaction", cobalt.supplemental().get(0).printed());
+    }
+
+    @Test
+    void aSaltStandsForAnIonAndThatIsSaid() {
+        Verdict zinc = CLASSIFICATION.of(Matter.solution("left", "Zn^2+", Content.molar(0.5)));
+
+        assertEquals("zinc-chloride", zinc.rows().get(0).id());
+        assertTrue(zinc.remarks().contains(new Remark(Remark.About.ION, List.of("Zn^2+", "zinc chloride"))));
+        assertFalse(CLASSIFICATION.of(Matter.solution("left", "Tl^+", Content.molar(0.5))).known());
     }
 
     @Test

@@ -71,7 +71,8 @@ class IncompatibleTest {
     @Test
     void whatMustNotMeetWaterIsNamedOnce() {
         List<Clash> clashes = INCOMPATIBLE.among(List.of(matter("sulfuric acid", "solution", 96),
-                matter("sodium chloride", "solution", 1), matter("copper(II) sulfate", "solution", 4), matter("water", "liquid", 100)),
+                matter("sodium chloride", "solution", 1), matter("copper(II) sulfate", "solution", 4), matter("water", "liquid",
+                100)),
                 Set.of(), List.of());
 
         assertEquals(List.of("sulfuric-strong-water"), clashes.stream().map(c -> c.rule().id()).toList());

@@ -38,7 +38,7 @@ class HazardTablesTest {
     @ParameterizedTest
     @ValueSource(strings = {"reactive-members", "reactive-pairs", "reactive-groups", "protection", "signs", "waste",
             "neutralising", "gases",
-        "rule-sets", "eu-clp/substances", "eu-clp/specific-limits", "eu-clp/generic-limits", "eu-clp/acute-estimates",
+        "rule-sets", "ions", "eu-clp/substances", "eu-clp/specific-limits", "eu-clp/generic-limits", "eu-clp/acute-estimates",
         "eu-clp/supplemental-limits", "eu-clp/label-elements", "eu-clp/pictogram-precedence", "eu-clp/covered-statements",
         "eu-clp/statements", "eu-clp/small-packs", "eu-clp/responses", "eu-clp/flammable-solutions"})
     void everyRowNamesItsSourceAndHowFarItIsProven(String table) {
