@@ -6,8 +6,8 @@ import java.util.List;
 public record Rulebook(RuleSet ruleSet, SubstanceTable substances, List<GenericLimit> genericLimits,
         List<AcuteEstimate> acuteEstimates, List<FlammableBand> flammableBands, List<SupplementalLimit> supplementalLimits,
         List<LabelElement> labelElements, List<PictogramRule> pictogramRules, List<CoveredStatement> covered,
-        StatementList statements, List<GasLimits> gases, ReactiveTable reactive, List<ProtectionRule> protection, List<Sign> signs, WasteTable waste,
-        List<SmallPackRule> smallPacks, List<ResponseRule> responses) {
+        StatementList statements, List<GasLimits> gases, ReactiveTable reactive, List<ProtectionRule> protection,
+        List<Sign> signs, WasteTable waste, List<SmallPackRule> smallPacks, List<ResponseRule> responses) {
     public Rulebook {
         genericLimits = List.copyOf(genericLimits);
         acuteEstimates = List.copyOf(acuteEstimates);
