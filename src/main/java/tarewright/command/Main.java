@@ -1,11 +1,73 @@
 package tarewright.command;
 
-/** Where the program starts. */
-public final class Main {
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Where the program starts: finds the command, runs it, turns what it says into an exit status. */
+@Command(name = "tarewright", subcommands = {ProofCommand.class, FiguresCommand.class}, sortOptions = false,
+        description = {"Practical chemistry procedures, written once and printed for the class at hand.", "",
+            "Without a command, every procedure in the folder `procedures` is printed into the folder `out`."},
+        footer = {"", "Exit status: 0 printed, with warnings at most; 1 something must be mended first; 2 the command was not understood."})
+public final class Main implements Runnable {
+    static final int CLEAN = 0;
+    static final int ERRORS = 1;
+    static final int USAGE = 2;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
+    private boolean help;
+
     private Main() {
     }
 
     public static void main(String[] arguments) {
-        System.exit(2);
+        PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int status = run(arguments, out, err);
+        out.flush();
+        err.flush();
+        if (status != CLEAN) {
+            System.exit(status);
+        }
+    }
+
+    /** Runs a command line and gives its exit status. */
+    static int run(String[] arguments, PrintWriter out, PrintWriter err) {
+        CommandLine line = new CommandLine(new Main());
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpAutoWidth(true);
+        line.setExecutionExceptionHandler((problem, command, parsed) -> failed(problem, err));
+        line.setParameterExceptionHandler((problem, given) -> {
+            err.println("tarewright: " + problem.getMessage());
+            err.println("See: tarewright " + (problem.getCommandLine().getCommandName().equals("tarewright") ? "" : problem.getCommandLine().getCommandName() + " ")
+                    + "--help");
+            return USAGE;
+        });
+        return line.execute(arguments.length == 0 ? new String[] {"print"} : arguments);
+    }
+
+    /** A mistake in the arguments is told in a line; anything else is our own mistake and says so, without a stack trace. */
+    private static int failed(Exception problem, PrintWriter err) {
+        if (problem instanceof Inputs.Usage) {
+            err.println("tarewright: " + problem.getMessage());
+            return USAGE;
+        }
+        err.println("tarewright: this is a mistake in Tarewright itself, not in your file (" + problem.getClass().getSimpleName()
+                + where(problem) + "). Nothing in the output folder was changed by it.");
+        return ERRORS;
+    }
+
+    private static String where(Exception problem) {
+        StackTraceElement[] trace = problem.getStackTrace();
+        return trace.length == 0 ? "" : " in " + trace[0].getFileName() + ", line " + trace[0].getLineNumber();
+    }
+
+    @Override
+    public void run() {
+        throw new Inputs.Usage("say what to do: print, proof or figures; `tarewright --help` tells more");
     }
 }

@@ -160,4 +160,25 @@ public sealed interface CheckFinding extends Finding {
             return "may-overfill";
         }
     }
+
+    /** The amounts of what limits a gas that keep it in the window that is asked for. */
+    record FitsWindow(String gas, String volume, String window, String least, String most, Span at) implements CheckFinding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+
+        @Override
+        public String id() {
+            return "fits-window";
+        }
+    }
+
+    /** A gas outside the window that is asked for. @param least the amounts that would do; none where none can be set */
+    record DoesNotFit(String gas, String volume, String window, Optional<String> least, Optional<String> most, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "does-not-fit";
+        }
+    }
 }

@@ -1,20 +1,14 @@
 package tarewright.procedure.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import tarewright.derivation.Figure;
 import tarewright.finding.Finding;
 import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
-import tarewright.procedure.resolve.ResolvedReaction;
-import tarewright.procedure.resolve.ResolvedReaction.PotAccount;
-import tarewright.quantity.Rounding;
 import tarewright.quantity.Typed;
 import tarewright.quantity.Unit;
 
@@ -61,24 +55,6 @@ final class VesselCheck implements Check {
         if (gases.size() != 1 || liquids >= capacity) {
             return Optional.empty();
         }
-        double share = (capacity - liquids) / volume(gases.get(0));
-        List<String> limiting = new ArrayList<>();
-        for (ResolvedReaction reaction : procedure.reactions()) {
-            boolean makesIt = reaction.block().equation().filter(e -> gases.get(0).matter().filter(m -> e.isProduct(m.formula())).isPresent()).isPresent();
-            if (makesIt) {
-                reaction.pots().stream().map(PotAccount::limiting).forEach(limiting::addAll);
-            }
-        }
-        return limiting.size() == 1 ? procedure.quantity(limiting.get(0)).flatMap(q -> largest(q, share)) : Optional.empty();
-    }
-
-    private static Optional<String> largest(ResolvedQuantity limiting, double share) {
-        Figure set = limiting.figure(Property.LENGTH).or(limiting::amount).orElseThrow();
-        OptionalDouble division = limiting.block().ribbon().isPresent()
-                ? OptionalDouble.of(limiting.block().ribbon().get().step().value().si())
-                : limiting.instrument().map(ApparatusItem::division).orElse(OptionalDouble.empty());
-        double most = set.value() * share;
-        double fits = division.isPresent() ? new Rounding(Rounding.Direction.DOWN, division.getAsDouble()).apply(most) : most;
-        return fits > 0 ? Optional.of(Amount.of(fits, set.unit()) + " of " + limiting.name()) : Optional.empty();
+        return LimitingAmount.of(procedure, gases.get(0)).flatMap(l -> l.atMost((capacity - liquids) / volume(gases.get(0))));
     }
 }

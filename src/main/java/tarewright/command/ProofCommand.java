@@ -1,0 +1,67 @@
+package tarewright.command;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tarewright.finding.Finding;
+import tarewright.finding.Found;
+import tarewright.finding.Severity;
+import tarewright.procedure.check.Rehearsal;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.wording.FindingText;
+
+/** {@code proof}: reads, resolves and checks, prints nothing. */
+@Command(name = "proof", sortOptions = false, description = "Checks procedures without printing them.")
+final class ProofCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+    @Parameters(paramLabel = "FILE|FOLDER", arity = "1..*", description = "Procedures (files that end in .md), or folders of them.")
+    private List<Path> files = List.of();
+    @Mixin
+    private SettingOptions setting = new SettingOptions();
+    @Option(names = "--short", description = "One line for each finding.")
+    private boolean brief;
+    @Option(names = "--json", description = "The findings as JSON, one object for each file.")
+    private boolean json;
+    @Option(names = "--rehearse", description = "Also does each procedure with an invented class, every group with errors of its own.")
+    private boolean rehearse;
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Another number invents another class (${DEFAULT-VALUE}).")
+    private long seed = 1;
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
+    private boolean help;
+
+    @Override
+    public Integer call() throws Exception {
+        PrintWriter out = spec.commandLine().getOut();
+        FindingText words = FindingText.in("en");
+        Disk disk = new Disk();
+        Workshop workshop = new Workshop(disk, setting.overrides(words));
+        List<Finding> all = new ArrayList<>();
+        for (InputFile file : new Inputs(disk).find(files)) {
+            Found<Resolved> found = workshop.resolve(file);
+            all.addAll(found.findings());
+            if (json) {
+                out.println(new ObjectMapper().writeValueAsString(FindingsJson.of(file, found.findings(), words)));
+            } else {
+                found.findings().forEach(f -> out.println(brief ? words.line(f) : words.full(f)));
+                if (rehearse && !found.hasErrors()) {
+                    Resolved procedure = found.value();
+                    out.print(RehearsalText.of(procedure.name(), Rehearsal.of(procedure, procedure.setting().groups() * procedure.setting().runs(), seed)));
+                }
+            }
+        }
+        if (!json) {
+            out.println(words.count(all));
+        }
+        return all.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? Main.ERRORS : Main.CLEAN;
+    }
+}
