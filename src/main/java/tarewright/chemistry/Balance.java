@@ -2,6 +2,8 @@ package tarewright.chemistry;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import tarewright.exact.Rational;
 
 /** What came of looking for the coefficients of an equation. */
@@ -49,15 +51,23 @@ public sealed interface Balance {
         public String id() {
             return "impossible-equation";
         }
+
+        @Override
+        public Map<String, Object> fields() {
+            boolean charge = kind == Kind.CHARGE;
+            return Map.of("onlyLeft", onlyLeft, "onlyRight", onlyRight,
+                    "charge", charge ? together : List.of(), "together", charge ? List.of() : together,
+                    "medium", mediumHelps ? Optional.of(Medium.ACIDIC.ion().plain()) : Optional.empty());
+        }
     }
 
     /**
      * Several independent reactions between the same species, which can be mixed in any proportion.
      *
-     * @param reactions as many as are independent: for each term its coefficient, whole, zero or above, without a common
-     *     divisor; every term takes part in one of them
+     * @param reactions independent ones, at most six, and none where more than twelve are independent: for each term its
+     *     coefficient, whole, zero or above, without a common divisor
      * @param balancesAsWritten whether it balances with the coefficients written, 1 where none is
-     * @param examples the same reactions written out, left out what does not take part
+     * @param examples the same reactions written out, without what does not take part in each
      */
     record Ambiguous(List<List<BigInteger>> reactions, boolean balancesAsWritten, List<String> examples)
             implements Balance, BalanceTrouble {
@@ -69,6 +79,11 @@ public sealed interface Balance {
         @Override
         public String id() {
             return "ambiguous-equation";
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("examples", examples);
         }
     }
 
@@ -91,6 +106,14 @@ public sealed interface Balance {
             public String id() {
                 return "unbalanced-equation";
             }
+
+            @Override
+            public Map<String, Object> fields() {
+                ElementCount first = elements.get(0);
+                List<String> others = elements.stream().skip(1).map(ElementCount::toString).toList();
+                return Map.of("element", first.element(), "left", first.left().toString(), "right", first.right().toString(),
+                        "others", others);
+            }
         }
 
         /** The atoms balance, the charge does not; in elementary charges. */
@@ -99,12 +122,21 @@ public sealed interface Balance {
             public String id() {
                 return "charge-imbalance";
             }
+
+            @Override
+            public Map<String, Object> fields() {
+                return Map.of("left", signed(left), "right", signed(right));
+            }
+
+            private static String signed(Rational charge) {
+                return (charge.signum() > 0 ? "+" : "") + charge;
+            }
         }
     }
 
     /** How many atoms of an element stand on each side, coefficients included. */
     record ElementCount(String element, Rational left, Rational right) {
-        /** {@code O 6 | 4}, for a log. */
+        /** {@code O 6 | 4}. */
         @Override
         public String toString() {
             return element + " " + left + " | " + right;

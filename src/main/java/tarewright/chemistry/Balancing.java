@@ -25,8 +25,8 @@ public final class Balancing {
         if (kernel.size() == 1 && allPositive(kernel.get(0))) {
             return new Balance.Unique(kernel.get(0));
         }
-        if (kernel.size() > 1) {
-            Optional<List<List<BigInteger>>> reactions = Reactions.independent(matrix);
+        if (kernel.size() > 1 && !Blame.isOneSided(equation)) {
+            Optional<List<List<BigInteger>>> reactions = Reactions.independent(matrix, kernel);
             if (reactions.isPresent()) {
                 return new Balance.Ambiguous(reactions.get(), check(equation) instanceof Check.Correct,
                         reactions.get().stream().map(each -> Reactions.written(equation, each)).toList());
@@ -61,7 +61,7 @@ public final class Balancing {
     public static BalanceResult complete(Equation equation) {
         Check check = check(equation);
         if (check instanceof Check.Correct correct) {
-            return balanced(equation, cleared(correct.coefficients()));
+            return balanced(equation, Conservation.cleared(correct.coefficients()));
         }
         if (equation.hasCoefficients()) {
             return new BalanceResult.Bad((BalanceTrouble) check);
@@ -77,7 +77,7 @@ public final class Balancing {
         if (!(check instanceof Check.Correct correct)) {
             return new NetIonic.Bad((BalanceTrouble) check);
         }
-        return Onlookers.strike(equation, cleared(correct.coefficients()));
+        return Onlookers.strike(equation, Conservation.cleared(correct.coefficients()));
     }
 
     static BalanceResult balanced(Equation equation, List<BigInteger> coefficients) {
@@ -95,23 +95,13 @@ public final class Balancing {
                 new BalancedEquation(terms.subList(0, left), terms.subList(left, terms.size()), equation.sign()));
     }
 
-    /** Multiplied so that all are whole; left as they are if they are so already. */
-    static List<BigInteger> cleared(List<Rational> coefficients) {
-        BigInteger multiple = BigInteger.ONE;
-        for (Rational each : coefficients) {
-            multiple = multiple.multiply(each.denominator()).divide(multiple.gcd(each.denominator()));
-        }
-        Rational times = Rational.of(multiple);
-        return coefficients.stream().map(each -> each.times(times).numerator()).toList();
-    }
-
     static boolean allPositive(List<BigInteger> vector) {
         return vector.stream().allMatch(each -> each.signum() > 0);
     }
 
     private static Rational atoms(List<Term> side, String element) {
         return side.stream()
-                .map(term -> term.coefficient().times(Rational.of(term.species().formula().atoms().getOrDefault(element, 0))))
+                .map(term -> term.coefficient().times(term.species().formula().count(element)))
                 .reduce(Rational.ZERO, Rational::plus);
     }
 

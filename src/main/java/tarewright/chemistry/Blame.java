@@ -2,7 +2,9 @@ package tarewright.chemistry;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import tarewright.chemistry.Balance.Impossible;
 import tarewright.chemistry.Balance.Impossible.Kind;
 import tarewright.chemistry.Equation.Term;
@@ -11,55 +13,60 @@ import tarewright.exact.PositiveKernel;
 
 /** Which elements keep an equation from being balanced. */
 final class Blame {
+    private static final int MOST_TRIED = 12;
+
     private Blame() {
     }
 
     /** Of an equation that no coefficients above zero balance. */
     static Impossible of(Equation equation) {
-        List<String> onlyLeft = new ArrayList<>();
-        List<String> onlyRight = new ArrayList<>();
-        for (String element : Conservation.elements(equation)) {
-            boolean left = holds(equation.left(), element);
-            boolean right = holds(equation.right(), element);
-            if (left != right) {
-                (left ? onlyLeft : onlyRight).add(element);
-            }
-        }
         boolean helps = Redox.mediumWouldHelp(equation);
-        if (!onlyLeft.isEmpty() || !onlyRight.isEmpty()) {
-            return new Impossible(Kind.ONE_SIDED, onlyLeft, onlyRight, List.of(), helps);
-        }
-        return together(equation, helps);
+        return isOneSided(equation)
+                ? new Impossible(Kind.ONE_SIDED, onlyIn(equation.left(), equation.right()),
+                        onlyIn(equation.right(), equation.left()), List.of(), helps)
+                : together(equation, helps);
     }
 
-    private static boolean holds(List<Term> side, String element) {
-        return side.stream().anyMatch(term -> term.species().formula().atoms().containsKey(element));
+    /** Whether an element appears on one side only, so that nothing can balance it. */
+    static boolean isOneSided(Equation equation) {
+        return !elements(equation.left()).equals(elements(equation.right()));
+    }
+
+    private static List<String> onlyIn(List<Term> side, List<Term> other) {
+        Set<String> elements = elements(side);
+        elements.removeAll(elements(other));
+        return List.copyOf(elements);
+    }
+
+    private static Set<String> elements(List<Term> side) {
+        Set<String> elements = new LinkedHashSet<>();
+        side.forEach(term -> elements.addAll(term.species().formula().atoms().keySet()));
+        return elements;
     }
 
     private static Impossible together(Equation equation, boolean mediumHelps) {
         List<String> elements = Conservation.elements(equation);
-        List<List<BigInteger>> rows = Conservation.matrix(equation).rows();
-        int columns = equation.terms().size();
-        IntegerMatrix atoms = new IntegerMatrix(rows.subList(0, elements.size()), columns);
-        boolean chargeOnly = PositiveKernel.of(atoms) instanceof PositiveKernel.Found;
-        List<String> together = new ArrayList<>();
-        for (int row : fewest(chargeOnly ? new IntegerMatrix(rows, columns) : atoms)) {
-            if (row < elements.size()) {
-                together.add(elements.get(row));
-            }
-        }
-        return new Impossible(chargeOnly ? Kind.CHARGE : Kind.NO_POSITIVE_SET, List.of(), List.of(), together, mediumHelps);
+        IntegerMatrix whole = Conservation.matrix(equation);
+        IntegerMatrix atoms = new IntegerMatrix(whole.rows().subList(0, elements.size()), whole.columns());
+        PositiveKernel ofAtoms = PositiveKernel.of(atoms);
+        boolean charge = ofAtoms instanceof PositiveKernel.Found;
+        PositiveKernel.Blocked blocked = (PositiveKernel.Blocked) (charge ? PositiveKernel.of(whole) : ofAtoms);
+        List<String> together = fewest(whole, blocked.rows()).stream()
+                .filter(row -> row < elements.size())
+                .map(elements::get)
+                .toList();
+        return new Impossible(charge ? Kind.CHARGE : Kind.NO_POSITIVE_SET, List.of(), List.of(), together, mediumHelps);
     }
 
-    /** Rows that block a positive solution, none of which could be spared. */
-    private static List<Integer> fewest(IntegerMatrix matrix) {
-        List<Integer> blocking = new ArrayList<>(((PositiveKernel.Blocked) PositiveKernel.of(matrix)).rows());
-        for (Integer row : List.copyOf(blocking)) {
-            List<List<BigInteger>> rest = blocking.stream().filter(each -> !each.equals(row)).map(matrix.rows()::get).toList();
+    /** Of rows that block a positive solution, so few that none could be spared; all of them if they are too many to try. */
+    private static List<Integer> fewest(IntegerMatrix matrix, List<Integer> blocking) {
+        List<Integer> needed = new ArrayList<>(blocking);
+        for (Integer row : blocking.size() > MOST_TRIED ? List.<Integer>of() : blocking) {
+            List<List<BigInteger>> rest = needed.stream().filter(each -> !each.equals(row)).map(matrix.rows()::get).toList();
             if (PositiveKernel.of(new IntegerMatrix(rest, matrix.columns())) instanceof PositiveKernel.Blocked) {
-                blocking.remove(row);
+                needed.remove(row);
             }
         }
-        return blocking;
+        return needed;
     }
 }

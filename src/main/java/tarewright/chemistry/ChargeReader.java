@@ -31,10 +31,9 @@ final class ChargeReader {
         return c == '+' || c == '-' || c == '−' || c == '–';
     }
 
-    /** The end of a charge in round brackets, or -1. */
-    static int inBrackets(String text, int from, int end) {
-        Matcher bracketed = BRACKETED.matcher(text).region(from, end);
-        return bracketed.lookingAt() ? bracketed.end() : -1;
+    /** Whether a charge in round brackets starts here. */
+    static boolean isInBrackets(String text, int from, int end) {
+        return BRACKETED.matcher(text).region(from, end).lookingAt();
     }
 
     /** Reads the charge between two offsets, adding it to the pieces. */

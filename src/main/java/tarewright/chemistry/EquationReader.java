@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import tarewright.chemistry.Equation.Sign;
 import tarewright.chemistry.Equation.Term;
 import tarewright.chemistry.EquationTrouble.BadEquationSyntax;
+import tarewright.chemistry.EquationTrouble.EquationTooLong;
 import tarewright.chemistry.EquationTrouble.SpeciesGivenTwice;
 import tarewright.chemistry.EquationTrouble.SpeciesOnBothSides;
 import tarewright.chemistry.EquationTrouble.TooManySpecies;
@@ -20,6 +21,8 @@ final class EquationReader {
             "<=>|<->|<-|(?<=[\\s)]|^)-->|->|==+>?|=>|=|[→⟶⇌⇋⇄↔⇔←⇒⟷⟹]");
     /** A plus with a space or nothing before it, or behind a state. Looks back at most five letters. */
     private static final Pattern PLUS = Pattern.compile("(?:(?<=\\s)|^|(?<=\\([a-z]{1,4}\\)))\\+");
+
+    private static final int LONGEST_PIECE = 60;
 
     private final String text;
     private final List<EquationTrouble> troubles = new ArrayList<>();
@@ -40,7 +43,7 @@ final class EquationReader {
 
     private Optional<Equation> whole(boolean onlookers) {
         if (text.length() > Equation.LONGEST) {
-            mistake(EquationMistake.TOO_LONG, 0, 0);
+            troubles.add(new EquationTooLong(text.length(), Equation.LONGEST, 0, text.length()));
             return Optional.empty();
         }
         if (text.isBlank()) {
@@ -49,7 +52,7 @@ final class EquationReader {
         }
         Matcher signs = SIGN.matcher(text);
         if (!signs.find()) {
-            mistake(EquationMistake.NO_SIGN, text.length(), text.length());
+            mistake(EquationMistake.NO_SIGN, 0, text.length());
             return Optional.empty();
         }
         Optional<Sign> sign = sign(signs.group());
@@ -93,8 +96,13 @@ final class EquationReader {
         }
         List<Term> terms = new ArrayList<>();
         for (int[] stretch : stretches) {
-            TermReader reader = new TermReader(text.substring(stretch[0], stretch[1]), stretch[0]);
-            reader.read().ifPresentOrElse(terms::add, () -> troubles.add(reader.trouble().shifted(stretch[0])));
+            if (stretch[0] == stretch[1]) {
+                emptyTerm(stretch[0], from, to);
+                continue;
+            }
+            TermReader.Outcome outcome = TermReader.read(text.substring(stretch[0], stretch[1]), stretch[0]);
+            outcome.term().ifPresent(terms::add);
+            outcome.trouble().map(trouble -> trouble.shifted(stretch[0])).ifPresent(troubles::add);
         }
         return terms;
     }
@@ -124,6 +132,15 @@ final class EquationReader {
         return new int[] {start, end};
     }
 
+    /** Points at the pluses on either side of a place with no term. */
+    private void emptyTerm(int at, int from, int to) {
+        int first = text.lastIndexOf('+', at - 1);
+        int second = text.indexOf('+', at);
+        int start = first >= from ? first : second;
+        int end = second >= 0 && second < to ? second : first;
+        mistake(EquationMistake.EMPTY_TERM, start, end + 1);
+    }
+
     private void compare(List<Term> left, List<Term> right, boolean onlookers) {
         int count = left.size() + right.size();
         if (count > Equation.MOST_SPECIES) {
@@ -147,6 +164,8 @@ final class EquationReader {
     }
 
     private void mistake(EquationMistake reason, int from, int to) {
-        troubles.add(new BadEquationSyntax(reason, text.substring(from, to), from, to));
+        String piece = text.substring(from, to).strip();
+        boolean tooLong = piece.length() > LONGEST_PIECE;
+        troubles.add(new BadEquationSyntax(reason, tooLong ? piece.substring(0, LONGEST_PIECE) + "…" : piece, from, to));
     }
 }

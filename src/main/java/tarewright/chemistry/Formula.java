@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import tarewright.chemistry.FormulaPart.Kind;
+import tarewright.exact.Rational;
 
 /**
  * A chemical formula: its pieces in the order written, and what they amount to. Two formulas are equal if they are written
@@ -23,17 +24,19 @@ public final class Formula {
 
     private final List<FormulaPart> parts;
     private final Map<String, Integer> atoms;
+    private final int units;
     private final int charge;
 
-    private Formula(List<FormulaPart> parts, Map<String, Integer> atoms) {
+    private Formula(List<FormulaPart> parts, FormulaParts.Counted counted) {
         this.parts = List.copyOf(parts);
-        this.atoms = atoms;
+        this.atoms = counted.atoms();
+        this.units = counted.units();
         this.charge = FormulaParts.charge(parts);
     }
 
     /** Of pieces that are in order; the atoms are counted from them. */
     static Formula of(List<FormulaPart> parts) {
-        return new Formula(parts, FormulaParts.atoms(parts)
+        return new Formula(parts, FormulaParts.count(parts)
                 .orElseThrow(() -> new IllegalArgumentException("too many atoms in " + FormulaParts.plain(parts))));
     }
 
@@ -55,9 +58,22 @@ public final class Formula {
         return parts;
     }
 
-    /** How many atoms of each element, adducts included, in the order of their first appearance; none for the electron. */
+    /**
+     * How many atoms of each element stand in {@link #units} formula units, adducts included, in the order of their first
+     * appearance; none for the electron.
+     */
     public Map<String, Integer> atoms() {
         return atoms;
+    }
+
+    /** How many formula units {@link #atoms} counts: 1, but 2 for {@code CaSO4·½H2O}, so that all counts are whole. */
+    public int units() {
+        return units;
+    }
+
+    /** How many atoms of an element stand in one formula unit; zero if it does not occur. */
+    public Rational count(String symbol) {
+        return Rational.of(atoms.getOrDefault(symbol, 0), units);
     }
 
     /** In elementary charges, signed. */
@@ -77,7 +93,7 @@ public final class Formula {
 
     /** Whether another has the same atoms and the same charge, however grouped. */
     public boolean sameComposition(Formula other) {
-        return charge == other.charge && atoms.equals(other.atoms);
+        return charge == other.charge && units == other.units && atoms.equals(other.atoms);
     }
 
     /**
@@ -96,8 +112,11 @@ public final class Formula {
      */
     public List<Contribution> contributions(Elements elements) {
         List<Contribution> contributions = new ArrayList<>();
-        atoms.forEach((symbol, count) -> contributions.add(new Contribution(elements.symbol(symbol)
-                .orElseThrow(() -> new IllegalArgumentException(symbol + " has no atomic weight here")), count)));
+        for (String symbol : atoms.keySet()) {
+            Element element = elements.symbol(symbol)
+                    .orElseThrow(() -> new IllegalArgumentException(symbol + " has no atomic weight here"));
+            contributions.add(new Contribution(element, count(symbol)));
+        }
         return List.copyOf(contributions);
     }
 
@@ -106,17 +125,22 @@ public final class Formula {
         return atoms.keySet().stream().filter(symbol -> elements.symbol(symbol).isEmpty()).toList();
     }
 
-    /** How many waters of crystallisation, 5 in {@code CuSO4.5H2O}; empty if there are none. */
+    /** How many waters of crystallisation, 5 in {@code CuSO4.5H2O}, one half in {@code CaSO4·½H2O}; zero if there are none. */
+    public Rational waters() {
+        return FormulaParts.split(parts).stream().skip(1).map(FormulaParts::waters).reduce(Rational.ZERO, Rational::plus);
+    }
+
+    /** The whole number of waters of crystallisation; empty if there are none or a fraction, see {@link #waters}. */
     public OptionalInt watersOfCrystallisation() {
-        int waters = FormulaParts.split(parts).stream().skip(1).mapToInt(FormulaParts::waters).sum();
-        return waters == 0 ? OptionalInt.empty() : OptionalInt.of(waters);
+        boolean some = waters().signum() > 0 && waters().isWhole();
+        return some ? OptionalInt.of(waters().numerator().intValueExact()) : OptionalInt.empty();
     }
 
     /** The same without its water of crystallisation, other adducts kept. */
     public Formula anhydrous() {
         List<List<FormulaPart>> kept = new ArrayList<>();
         for (List<FormulaPart> piece : FormulaParts.split(parts)) {
-            if (kept.isEmpty() || FormulaParts.waters(piece) == 0) {
+            if (kept.isEmpty() || FormulaParts.waters(piece).signum() == 0) {
                 kept.add(piece);
             }
         }

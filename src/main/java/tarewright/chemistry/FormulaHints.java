@@ -8,7 +8,6 @@ import java.util.regex.Pattern;
 import tarewright.chemistry.FormulaTrouble.AmbiguousCharge;
 import tarewright.chemistry.FormulaTrouble.BadFormulaSyntax;
 import tarewright.chemistry.FormulaTrouble.UnknownElement;
-import tarewright.exact.Rational;
 
 /** What the author may have meant: only what is a formula indeed. */
 final class FormulaHints {
@@ -71,7 +70,6 @@ final class FormulaHints {
         return switch (bad.reason()) {
             case ZERO_FOR_LETTER_O -> Optional.of(before + "O" + text.substring(bad.from() + 1));
             case CHARGE_ORDER -> charge(bad.piece()).map(charge -> before + charge);
-            case FRACTION -> fraction(before, bad.piece(), behind);
             case LEADING_NUMBER -> Optional.of(multiple(bad.piece(), behind.strip()));
             case OXIDATION_NUMBER -> behind.isBlank()
                     ? Optional.of(before + "^" + (1 + ROMAN.indexOf(bad.piece().replaceAll("[()]", ""))) + "+")
@@ -94,14 +92,6 @@ final class FormulaHints {
 
     private static String sign(String written) {
         return written.equals("+") || written.equals("⁺") ? "+" : "-";
-    }
-
-    /** {@code CaSO4.½H2O} as {@code (CaSO4)2.H2O}. */
-    private static Optional<String> fraction(String before, String piece, String adduct) {
-        String substance = before.strip();
-        return Fractions.parse(piece).filter(part -> part.signum() > 0).map(part -> "("
-                + substance.substring(0, substance.length() - 1).strip() + ")" + part.denominator() + "."
-                + (part.numerator().equals(Rational.ONE.numerator()) ? "" : part.numerator()) + adduct.strip());
     }
 
     /** {@code 3CdSO4.8H2O} as {@code (CdSO4)3.8H2O}; a number before a formula without a dot is left out. */

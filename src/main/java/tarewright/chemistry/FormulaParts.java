@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tarewright.chemistry.FormulaPart.Kind;
+import tarewright.exact.Rational;
 
 /** What the pieces of a formula amount to, and how they are written out again. The pieces are taken to be in order. */
 final class FormulaParts {
@@ -19,32 +20,47 @@ final class FormulaParts {
     private static final String SUBSCRIPTS = "₀₁₂₃₄₅₆₇₈₉";
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻";
 
+    /** The atoms of so many formula units: of one, unless the formula holds a fraction of an adduct. */
+    record Counted(Map<String, Integer> atoms, int units) {
+    }
+
     private FormulaParts() {
     }
 
-    /** How many atoms of each element; empty if one passes {@link Formula#MOST_ATOMS}. */
-    static Optional<Map<String, Integer>> atoms(List<FormulaPart> parts) {
+    /** What a formula is made of; empty if there are more than {@link Formula#MOST_ATOMS} atoms of an element. */
+    static Optional<Counted> count(List<FormulaPart> parts) {
+        long units = 1;
+        for (FormulaPart part : parts) {
+            if (part.kind() == Kind.MULTIPLIER) {
+                long denominator = multiplier(part).denominator().longValueExact();
+                units = units / greatestCommonDivisor(units, denominator) * denominator;
+            }
+            if (units > Formula.MOST_ATOMS) {
+                return Optional.empty();
+            }
+        }
         Map<String, Long> whole = new LinkedHashMap<>();
         for (List<FormulaPart> piece : split(parts)) {
-            Optional<Map<String, Long>> counted = count(piece);
+            Optional<Map<String, Long>> counted = count(piece, units);
             if (counted.isEmpty() || !add(whole, counted.get(), 1)) {
                 return Optional.empty();
             }
         }
+        long common = whole.values().stream().reduce(units, FormulaParts::greatestCommonDivisor);
         Map<String, Integer> atoms = new LinkedHashMap<>();
-        whole.forEach((symbol, count) -> atoms.put(symbol, Math.toIntExact(count)));
-        return Optional.of(Collections.unmodifiableMap(atoms));
+        whole.forEach((symbol, count) -> atoms.put(symbol, Math.toIntExact(count / common)));
+        return Optional.of(new Counted(Collections.unmodifiableMap(atoms), (int) (units / common)));
     }
 
-    private static Optional<Map<String, Long>> count(List<FormulaPart> piece) {
+    private static Optional<Map<String, Long>> count(List<FormulaPart> piece, long units) {
         Deque<Map<String, Long>> open = new ArrayDeque<>();
         open.push(new LinkedHashMap<>());
-        long times = 1;
+        Rational times = Rational.of(units);
         for (int i = 0; i < piece.size(); i++) {
             FormulaPart part = piece.get(i);
             Map<String, Long> counted = Map.of();
             switch (part.kind()) {
-                case MULTIPLIER -> times = Long.parseLong(part.text());
+                case MULTIPLIER -> times = times.times(multiplier(part));
                 case OPEN_BRACKET -> open.push(new LinkedHashMap<>());
                 case CLOSE_BRACKET -> counted = open.pop();
                 case SYMBOL -> counted = Symbols.isElement(part.text()) ? Map.of(part.text(), 1L) : Map.of();
@@ -55,7 +71,15 @@ final class FormulaParts {
             }
         }
         Map<String, Long> counted = new LinkedHashMap<>();
-        return add(counted, open.pop(), times) ? Optional.of(counted) : Optional.empty();
+        return add(counted, open.pop(), times.numerator().longValueExact()) ? Optional.of(counted) : Optional.empty();
+    }
+
+    private static Rational multiplier(FormulaPart part) {
+        return Fractions.parse(part.text()).orElseThrow();
+    }
+
+    private static long greatestCommonDivisor(long one, long other) {
+        return other == 0 ? one : greatestCommonDivisor(other, one % other);
     }
 
     private static long countBehind(List<FormulaPart> piece, int at) {
@@ -96,17 +120,17 @@ final class FormulaParts {
     }
 
     /** How many waters an adduct is; 0 if it is something else. */
-    static int waters(List<FormulaPart> adduct) {
-        int times = 1;
+    static Rational waters(List<FormulaPart> adduct) {
+        Rational times = Rational.ONE;
         StringBuilder written = new StringBuilder();
         for (FormulaPart part : adduct) {
             if (part.kind() == Kind.MULTIPLIER) {
-                times = Integer.parseInt(part.text());
+                times = multiplier(part);
             } else if (part.kind() != Kind.SUPERSCRIPT) {
                 written.append(part.text());
             }
         }
-        return written.toString().equals("H2O") ? times : 0;
+        return written.toString().equals("H2O") ? times : Rational.ZERO;
     }
 
     static String plain(List<FormulaPart> parts) {
@@ -114,6 +138,7 @@ final class FormulaParts {
         for (FormulaPart part : parts) {
             switch (part.kind()) {
                 case DOT -> text.append('.');
+                case MULTIPLIER -> text.append(Fractions.parse(part.text()).map(Rational::toString).orElse(part.text()));
                 case SUPERSCRIPT -> text.append('^').append(part.text().replace(MINUS, "-"));
                 default -> text.append(part.text());
             }

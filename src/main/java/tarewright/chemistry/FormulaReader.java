@@ -1,56 +1,42 @@
 package tarewright.chemistry;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tarewright.chemistry.FormulaPart.Kind;
-import tarewright.chemistry.FormulaTrouble.AmbiguousCharge;
 import tarewright.chemistry.FormulaTrouble.BadFormulaSyntax;
 import tarewright.chemistry.FormulaTrouble.BracketMismatch;
 import tarewright.chemistry.FormulaTrouble.CountTooLarge;
 import tarewright.chemistry.FormulaTrouble.EmptyGroup;
 import tarewright.chemistry.FormulaTrouble.FormulaTooLong;
 import tarewright.chemistry.FormulaTrouble.UnknownElement;
-import tarewright.chemistry.FormulaTrouble.UnresolvedVariable;
-import tarewright.chemistry.FormulaTrouble.ZeroCount;
 
 /**
  * Reads one formula from left to right. It stops at the first trouble; each step either moves on or stops, and the text is
  * of bounded length, so that any text is read in bounded time.
  */
 final class FormulaReader {
-    private static final String DOTS = ".·•∙⋅";
-    private static final String SPACES = " \t\u00a0\u2009\u202f";
-    private static final String VARIABLES = "xny";
     private static final Pattern ELECTRON = Pattern.compile("e(?:\\^?[-−–]|⁻|\\([-−–]\\))");
+    /** Two iodines have no business alone in brackets: it is an oxidation number. */
     private static final Pattern ROMAN = Pattern.compile("\\((?:I{1,3}|IV|VI{0,3})\\)(?![0-9₀-₉])");
     private static final Pattern STATE = Pattern.compile("\\([a-z]+\\)?");
-    private static final Pattern FRACTION = Pattern.compile("[0-9]*[½⅓¼⅔¾⅕⅙⅛]|[0-9]+/[0-9]+|[0-9]+\\.[0-9]+(?=[A-Z(\\[])");
+    private static final Pattern HYDROGEN_TWENTY = Pattern.compile("(?:.*[.·•∙⋅]|^)[0-9 /½]*H(?:20|₂₀)");
 
     private record Open(char bracket, int at, int partsBefore) {
     }
 
-    private final String text;
-    private final int end;
-    private final boolean lettersAllowed;
-    private final List<FormulaPart> parts = new ArrayList<>();
+    private final FormulaText in;
+    private final CountReader counts;
+    private final AdductReader adducts;
     private final Deque<Open> open = new ArrayDeque<>();
-    private int at;
-    private int adductFrom;
 
     private FormulaReader(String text, boolean lettersAllowed) {
-        this.text = text;
-        this.lettersAllowed = lettersAllowed;
-        int last = text.length();
-        while (last > 0 && isSpace(text.charAt(last - 1))) {
-            last--;
-        }
-        this.end = last;
-        skipSpaces();
+        in = new FormulaText(text, lettersAllowed);
+        counts = new CountReader(in);
+        adducts = new AdductReader(in);
     }
 
     static FormulaResult read(String text) {
@@ -59,7 +45,7 @@ final class FormulaReader {
         if (trouble.isPresent()) {
             return new FormulaResult.Bad(FormulaHints.improve(trouble.get(), text));
         }
-        return new FormulaResult.Ok(Formula.of(reader.parts));
+        return new FormulaResult.Ok(Formula.of(reader.in.parts));
     }
 
     /** Whether a text is a formula, without a word on why not. */
@@ -74,32 +60,34 @@ final class FormulaReader {
         if (trouble.isPresent()) {
             return new ShownResult.Bad(FormulaHints.improve(trouble.get(), text));
         }
-        return new ShownResult.Ok(new ShownFormula(reader.parts));
+        return new ShownResult.Ok(new ShownFormula(reader.in.parts));
     }
 
     private Optional<FormulaTrouble> whole() {
-        if (end - at > Formula.LONGEST) {
-            return Optional.of(new FormulaTooLong(end - at, Formula.LONGEST, at, end));
+        if (in.end - in.at > Formula.LONGEST) {
+            return Optional.of(new FormulaTooLong(in.end - in.at, Formula.LONGEST, in.at, in.end));
         }
-        if (at >= end) {
-            return mistake(FormulaMistake.EMPTY, at, at);
+        if (in.atEnd()) {
+            return in.mistake(FormulaMistake.EMPTY, in.at, in.at);
         }
-        if (ELECTRON.matcher(text).region(at, end).matches()) {
-            parts.add(new FormulaPart(Kind.SYMBOL, "e"));
-            parts.add(new FormulaPart(Kind.SUPERSCRIPT, FormulaParts.MINUS));
+        if (ELECTRON.matcher(in.text).region(in.at, in.end).matches()) {
+            in.add(Kind.SYMBOL, "e");
+            in.add(Kind.SUPERSCRIPT, FormulaParts.MINUS);
             return Optional.empty();
         }
-        adductFrom = at;
-        Optional<FormulaTrouble> trouble = leadingLetter().or(this::leadingNumber);
-        while (trouble.isEmpty() && at < end) {
+        if (FormulaText.isDigit(in.next())) {
+            return in.mistake(FormulaMistake.LEADING_NUMBER, in.at, in.behindDigits(in.at));
+        }
+        Optional<FormulaTrouble> trouble = adducts.letter();
+        while (trouble.isEmpty() && !in.atEnd()) {
             trouble = step();
         }
         return trouble.or(this::unclosed).or(this::hydrogenTwenty);
     }
 
     private Optional<FormulaTrouble> step() {
-        char c = text.charAt(at);
-        if (c >= 'A' && c <= 'Z') {
+        char c = in.next();
+        if (FormulaText.isUpper(c)) {
             return symbol();
         }
         if (c == '(' || c == '[') {
@@ -108,219 +96,94 @@ final class FormulaReader {
         if (c == ')' || c == ']') {
             return closeBracket(c);
         }
-        if (DOTS.indexOf(c) >= 0 || isSpace(c) && DOTS.indexOf(afterSpaces()) >= 0) {
-            return dot();
+        if (adducts.isNext()) {
+            return open.isEmpty() ? adducts.read() : in.mistake(FormulaMistake.DOT_IN_BRACKETS, in.at, in.at + 1);
         }
-        if (ChargeReader.startsCharge(c) || isDigit(c) && isSubscript(text.charAt(Math.max(at - 1, 0)))) {
+        if (ChargeReader.startsCharge(c) || isChargeBehindSubscript()) {
             return charge();
         }
-        if (c >= 'a' && c <= 'z') {
-            return lowerCase();
+        if (FormulaText.isLower(c)) {
+            return unknown(in.at, in.behindLowerCase(in.at));
         }
-        if (isDigit(c)) {
-            return mistake(FormulaMistake.STRAY_NUMBER, at, afterDigits(at));
+        if (FormulaText.isDigit(c)) {
+            return in.mistake(FormulaMistake.STRAY_NUMBER, in.at, in.behindDigits(in.at));
         }
-        return mistake(isSpace(c) ? FormulaMistake.SPACE : FormulaMistake.STRAY_CHARACTER, at,
-                text.offsetByCodePoints(at, 1));
+        if (FormulaText.isSpace(c)) {
+            return Optional.of(new BadFormulaSyntax(FormulaMistake.SPACE, in.text.substring(in.start, in.end),
+                    Optional.empty(), in.at, in.at + 1));
+        }
+        return in.mistake(FormulaMistake.STRAY_CHARACTER, in.at, in.text.offsetByCodePoints(in.at, 1));
     }
 
+    /** Plain digits and a sign behind a subscript can only be a charge: {@code SO₄2-}. */
+    private boolean isChargeBehindSubscript() {
+        int sign = in.behindDigits(in.at);
+        return in.at > in.start && FormulaText.isSubscript(in.text.charAt(in.at - 1))
+                && sign < in.end && ChargeReader.isPlainSign(in.text.charAt(sign));
+    }
+
+    /** A capital and the small letters behind it: a symbol whole, a symbol and a letter for its count, or neither. */
     private Optional<FormulaTrouble> symbol() {
-        int letters = at + 1;
-        while (letters < end && isLower(text.charAt(letters))) {
-            letters++;
+        int from = in.at;
+        int to = in.behindLowerCase(from + 1);
+        String letters = in.text.substring(from, to);
+        String allButLast = letters.substring(0, letters.length() - 1);
+        boolean variable = Symbols.isElement(allButLast) && CountReader.VARIABLES.indexOf(in.text.charAt(to - 1)) >= 0;
+        if (!Symbols.isElement(letters) && !variable) {
+            return unknown(from, to);
         }
-        String two = text.substring(at, Math.min(at + 2, letters));
-        String one = text.substring(at, at + 1);
-        int from = at;
-        if (Symbols.isElement(two)) {
-            at += two.length();
-        } else if (Symbols.isElement(one) && VARIABLES.contains(text.substring(at + 1, at + 2))) {
-            at++;
-        } else {
-            return Optional.of(new UnknownElement(text.substring(at, letters), List.of(), List.of(), at, letters));
-        }
-        String symbol = text.substring(from, at);
-        boolean overlong = at < letters && !(at == letters - 1 && VARIABLES.indexOf(text.charAt(at)) >= 0);
-        if (overlong) {
-            return Optional.of(new UnknownElement(text.substring(from, letters), List.of(), List.of(), from, letters));
-        }
-        parts.add(new FormulaPart(Kind.SYMBOL, symbol));
-        return count(Optional.of(symbol), symbol, from);
+        String symbol = Symbols.isElement(letters) ? letters : allButLast;
+        in.at = from + symbol.length();
+        in.add(Kind.SYMBOL, symbol);
+        return counts.read(symbol, false, from);
     }
 
     private Optional<FormulaTrouble> openBracket(char c) {
-        if (c == '(' && ChargeReader.inBrackets(text, at, end) > 0) {
+        if (c == '(' && ChargeReader.isInBrackets(in.text, in.at, in.end)) {
             return charge();
         }
-        Matcher roman = ROMAN.matcher(text).region(at, end);
-        if (roman.lookingAt() && !parts.isEmpty()) {
-            return mistake(FormulaMistake.OXIDATION_NUMBER, at, roman.end());
+        Matcher roman = ROMAN.matcher(in.text).region(in.at, in.end);
+        if (roman.lookingAt() && !in.parts.isEmpty()) {
+            return in.mistake(FormulaMistake.OXIDATION_NUMBER, in.at, roman.end());
         }
-        Matcher state = STATE.matcher(text).region(at, end);
+        Matcher state = STATE.matcher(in.text).region(in.at, in.end);
         if (state.lookingAt()) {
-            return mistake(FormulaMistake.STATE, at, state.end());
+            return in.mistake(FormulaMistake.STATE, in.at, state.end());
         }
-        open.push(new Open(c, at, parts.size()));
-        parts.add(new FormulaPart(Kind.OPEN_BRACKET, String.valueOf(c)));
-        at++;
+        open.push(new Open(c, in.at, in.parts.size()));
+        in.add(Kind.OPEN_BRACKET, String.valueOf(c));
+        in.at++;
         return Optional.empty();
     }
 
     private Optional<FormulaTrouble> closeBracket(char c) {
         if (open.isEmpty()) {
-            return bracket(at, BracketMismatch.Reason.NEVER_OPENED);
+            return bracket(in.at, BracketMismatch.Reason.NEVER_OPENED);
         }
         Open opened = open.pop();
         if ((opened.bracket == '(') != (c == ')')) {
-            return bracket(at, BracketMismatch.Reason.OTHER_KIND);
+            return bracket(in.at, BracketMismatch.Reason.OTHER_KIND);
         }
-        if (parts.size() == opened.partsBefore + 1) {
-            return Optional.of(new EmptyGroup(text.substring(opened.at, at + 1), opened.at, at + 1));
+        if (in.parts.size() == opened.partsBefore + 1) {
+            return Optional.of(new EmptyGroup(in.text.substring(opened.at, in.at + 1), opened.at, in.at + 1));
         }
-        parts.add(new FormulaPart(Kind.CLOSE_BRACKET, String.valueOf(c)));
-        at++;
-        return count(Optional.empty(), text.substring(opened.at + 1, at - 1), opened.at);
-    }
-
-    /** The count behind a symbol or a group, if there is one, and a charge with a plain sign if that follows. */
-    private Optional<FormulaTrouble> count(Optional<String> element, String counted, int from) {
-        int first = at;
-        boolean lowered = at < end && isSubscript(text.charAt(at));
-        while (at < end && (lowered ? isSubscript(text.charAt(at)) : isDigit(text.charAt(at)))) {
-            at++;
-        }
-        if (at == first) {
-            return variable(counted);
-        }
-        if (!lowered && at < end && ChargeReader.isPlainSign(text.charAt(at))) {
-            return ambiguous(first);
-        }
-        String digits = ascii(text.substring(first, at));
-        if (digits.matches("0+")) {
-            Optional<String> group = element.isPresent() ? Optional.empty() : Optional.of(counted);
-            return Optional.of(new ZeroCount(element, group, from, at));
-        }
-        if (digits.charAt(0) == '0') {
-            return mistake(FormulaMistake.ZERO_FOR_LETTER_O, first, at);
-        }
-        return number(digits, first).or(() -> {
-            if (!digits.equals("1")) {
-                parts.add(new FormulaPart(Kind.SUBSCRIPT, digits));
-            }
-            return Optional.empty();
-        });
-    }
-
-    private Optional<FormulaTrouble> variable(String counted) {
-        boolean stands = at < end && ("ₙₓ".indexOf(text.charAt(at)) >= 0
-                || VARIABLES.indexOf(text.charAt(at)) >= 0 && (at + 1 == end || !isLower(text.charAt(at + 1))));
-        if (!stands) {
-            return Optional.empty();
-        }
-        String letter = text.substring(at, at + 1).replace('ₙ', 'n').replace('ₓ', 'x');
-        at++;
-        if (lettersAllowed) {
-            parts.add(new FormulaPart(Kind.SUBSCRIPT, letter));
-            return Optional.empty();
-        }
-        return Optional.of(new UnresolvedVariable(letter, Optional.empty(), Optional.of(counted), at - 1, at));
-    }
-
-    private Optional<FormulaTrouble> dot() {
-        skipSpaces();
-        int dot = at;
-        if (!open.isEmpty()) {
-            return mistake(FormulaMistake.DOT_IN_BRACKETS, dot, dot + 1);
-        }
-        if (parts.isEmpty()) {
-            return mistake(FormulaMistake.NOTHING_BEFORE_DOT, dot, dot + 1);
-        }
-        at++;
-        skipSpaces();
-        Matcher fraction = FRACTION.matcher(text).region(at, end);
-        if (fraction.lookingAt()) {
-            return mistake(FormulaMistake.FRACTION, at, fraction.end());
-        }
-        parts.add(FormulaParts.DOT);
-        int number = at;
-        at = afterDigits(at);
-        String digits = text.substring(number, at);
-        skipSpaces();
-        if (at >= end) {
-            return mistake(FormulaMistake.NOTHING_AFTER_DOT, dot, end);
-        }
-        adductFrom = at;
-        return digits.isEmpty() ? leadingLetter() : multiplier(digits, number);
-    }
-
-    private Optional<FormulaTrouble> multiplier(String digits, int from) {
-        if (digits.matches("0+")) {
-            return Optional.of(new ZeroCount(Optional.empty(), Optional.of(adduct()), from, end));
-        }
-        return number(digits, from).or(() -> {
-            String plain = digits.replaceFirst("^0+", "");
-            if (!plain.equals("1")) {
-                parts.add(new FormulaPart(Kind.MULTIPLIER, plain));
-            }
-            return Optional.empty();
-        });
-    }
-
-    /** A letter in place of the number before a substance: {@code xH2O}. */
-    private Optional<FormulaTrouble> leadingLetter() {
-        boolean stands = at + 1 < end && isLower(text.charAt(at)) && (isUpper(text.charAt(at + 1))
-                || isSpace(text.charAt(at + 1)) || "([".indexOf(text.charAt(at + 1)) >= 0);
-        if (!stands || parts.isEmpty() && VARIABLES.indexOf(text.charAt(at)) < 0) {
-            return Optional.empty();
-        }
-        int from = at++;
-        skipSpaces();
-        adductFrom = at;
-        if (lettersAllowed) {
-            parts.add(new FormulaPart(Kind.MULTIPLIER, text.substring(from, from + 1)));
-            return Optional.empty();
-        }
-        return Optional.of(new UnresolvedVariable(text.substring(from, from + 1), Optional.of(adduct()), Optional.empty(),
-                from, from + 1));
-    }
-
-    private Optional<FormulaTrouble> leadingNumber() {
-        return isDigit(text.charAt(at)) ? mistake(FormulaMistake.LEADING_NUMBER, at, afterDigits(at)) : Optional.empty();
-    }
-
-    private Optional<FormulaTrouble> lowerCase() {
-        int last = at;
-        while (last < end && isLower(text.charAt(last))) {
-            last++;
-        }
-        return Optional.of(new UnknownElement(text.substring(at, last), List.of(), List.of(), at, last));
+        in.add(Kind.CLOSE_BRACKET, String.valueOf(c));
+        in.at++;
+        return counts.read(in.text.substring(opened.at + 1, in.at - 1), true, opened.at);
     }
 
     private Optional<FormulaTrouble> charge() {
         if (!open.isEmpty()) {
-            return mistake(FormulaMistake.CHARGE_NOT_LAST, at, at + 1);
+            return in.mistake(FormulaMistake.CHARGE_NOT_LAST, in.at, in.at + 1);
         }
-        if (parts.isEmpty() || parts.get(parts.size() - 1).kind() == Kind.DOT) {
-            return mistake(FormulaMistake.STRAY_CHARACTER, at, at + 1);
+        boolean ofNothing = in.parts.isEmpty() || in.parts.get(in.parts.size() - 1).kind() == Kind.DOT
+                || in.parts.get(in.parts.size() - 1).kind() == Kind.MULTIPLIER;
+        if (ofNothing) {
+            return in.mistake(FormulaMistake.STRAY_CHARACTER, in.at, in.at + 1);
         }
-        int from = at;
-        at = end;
-        return ChargeReader.read(text, from, end, parts);
-    }
-
-    /** Digits and a plain sign: either the last digit or none belongs to the charge. */
-    private Optional<FormulaTrouble> ambiguous(int digits) {
-        int sign = at;
-        if (sign + 1 < end) {
-            boolean more = ChargeReader.isPlainSign(text.charAt(sign + 1));
-            return mistake(more ? FormulaMistake.CHARGE_ORDER : FormulaMistake.SIGN_INSIDE, sign, more ? end : sign + 1);
-        }
-        return Optional.of(new AmbiguousCharge(text.substring(digits, end), List.of(), digits, end));
-    }
-
-    private Optional<FormulaTrouble> number(String digits, int from) {
-        boolean fits = digits.length() <= 4 || digits.matches("0*[0-9]{1,4}");
-        return fits ? Optional.empty() : Optional.of(new CountTooLarge(digits, Formula.LARGEST_COUNT, from, from + digits.length()));
+        int from = in.at;
+        in.at = in.end;
+        return ChargeReader.read(in.text, from, in.end, in.parts);
     }
 
     private Optional<FormulaTrouble> unclosed() {
@@ -329,74 +192,20 @@ final class FormulaReader {
 
     /** {@code H20} for water is twenty atoms of hydrogen, which nothing is. */
     private Optional<FormulaTrouble> hydrogenTwenty() {
-        int last = parts.size() - 1;
-        boolean found = last >= 1 && parts.get(last).equals(new FormulaPart(Kind.SUBSCRIPT, "20"))
-                && parts.get(last - 1).text().equals("H") && text.substring(adductFrom, end).matches("H(20|₂₀)");
-        return found ? mistake(FormulaMistake.ZERO_FOR_LETTER_O, end - 1, end) : Optional.empty();
+        return HYDROGEN_TWENTY.matcher(in.text).region(in.start, in.end).matches()
+                ? in.mistake(FormulaMistake.ZERO_FOR_LETTER_O, in.end - 1, in.end) : Optional.empty();
     }
 
     private Optional<FormulaTrouble> tooManyAtoms() {
-        return FormulaParts.atoms(parts).isPresent() ? Optional.empty()
-                : Optional.of(new CountTooLarge(text.substring(0, end).strip(), Formula.MOST_ATOMS, 0, end));
+        return FormulaParts.count(in.parts).isPresent() ? Optional.empty()
+                : Optional.of(new CountTooLarge(in.text.substring(in.start, in.end), Formula.MOST_ATOMS, in.start, in.end));
     }
 
     private Optional<FormulaTrouble> bracket(int where, BracketMismatch.Reason reason) {
-        return Optional.of(new BracketMismatch(text.substring(where, where + 1), reason, where, where + 1));
+        return Optional.of(new BracketMismatch(in.text.substring(where, where + 1), reason, where, where + 1));
     }
 
-    private Optional<FormulaTrouble> mistake(FormulaMistake reason, int from, int to) {
-        return Optional.of(new BadFormulaSyntax(reason, text.substring(from, to), Optional.empty(), from, to));
-    }
-
-    private String adduct() {
-        return text.substring(at, end);
-    }
-
-    private int afterDigits(int from) {
-        int last = from;
-        while (last < end && isDigit(text.charAt(last))) {
-            last++;
-        }
-        return last;
-    }
-
-    private char afterSpaces() {
-        int next = at;
-        while (next < end && isSpace(text.charAt(next))) {
-            next++;
-        }
-        return next < end ? text.charAt(next) : ' ';
-    }
-
-    private void skipSpaces() {
-        while (at < end && isSpace(text.charAt(at))) {
-            at++;
-        }
-    }
-
-    private static String ascii(String digits) {
-        StringBuilder plain = new StringBuilder();
-        digits.chars().forEach(c -> plain.append((char) (c >= '₀' && c <= '₉' ? c - '₀' + '0' : c)));
-        return plain.toString();
-    }
-
-    private static boolean isSpace(char c) {
-        return SPACES.indexOf(c) >= 0;
-    }
-
-    private static boolean isDigit(char c) {
-        return c >= '0' && c <= '9';
-    }
-
-    private static boolean isSubscript(char c) {
-        return c >= '₀' && c <= '₉';
-    }
-
-    private static boolean isLower(char c) {
-        return c >= 'a' && c <= 'z';
-    }
-
-    private static boolean isUpper(char c) {
-        return c >= 'A' && c <= 'Z';
+    private Optional<FormulaTrouble> unknown(int from, int to) {
+        return Optional.of(new UnknownElement(in.text.substring(from, to), List.of(), List.of(), from, to));
     }
 }

@@ -1,6 +1,7 @@
 package tarewright.chemistry;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -34,6 +35,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         public UnknownElement shifted(int by) {
             return new UnknownElement(symbol, formulas, symbols, from + by, to + by);
         }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("symbol", symbol, "formulas", formulas, "symbols", symbols);
+        }
     }
 
     /**
@@ -44,7 +50,22 @@ public sealed interface FormulaTrouble extends EquationTrouble {
      */
     record BracketMismatch(String bracket, Reason reason, int from, int to) implements FormulaTrouble {
         /** What is wrong with the bracket. */
-        public enum Reason { NEVER_OPENED, NEVER_CLOSED, OTHER_KIND }
+        public enum Reason {
+            NEVER_OPENED("neverOpened"),
+            NEVER_CLOSED("neverClosed"),
+            OTHER_KIND("otherKind");
+
+            private final String field;
+
+            Reason(String field) {
+                this.field = field;
+            }
+
+            /** The name under which the words about it find the bracket. */
+            public String field() {
+                return field;
+            }
+        }
 
         @Override
         public String id() {
@@ -54,6 +75,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         @Override
         public BracketMismatch shifted(int by) {
             return new BracketMismatch(bracket, reason, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of(reason.field(), bracket);
         }
     }
 
@@ -72,6 +98,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         @Override
         public ZeroCount shifted(int by) {
             return new ZeroCount(element, group, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("element", element, "group", group);
         }
     }
 
@@ -93,6 +124,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         public BadFormulaSyntax shifted(int by) {
             return new BadFormulaSyntax(reason, piece, instead, from + by, to + by);
         }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of(reason.field(), piece, "instead", instead);
+        }
     }
 
     /** A pair of brackets with nothing between. */
@@ -105,6 +141,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         @Override
         public EmptyGroup shifted(int by) {
             return new EmptyGroup(brackets, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("brackets", brackets);
         }
     }
 
@@ -125,6 +166,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         @Override
         public UnresolvedVariable shifted(int by) {
             return new UnresolvedVariable(variable, adduct, group, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("variable", variable, "adduct", adduct, "group", group);
         }
     }
 
@@ -147,6 +193,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         public AmbiguousCharge shifted(int by) {
             return new AmbiguousCharge(piece, readings, from + by, to + by);
         }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("piece", piece, "readings", readings);
+        }
     }
 
     /** More characters than a formula may have. */
@@ -160,6 +211,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         public FormulaTooLong shifted(int by) {
             return new FormulaTooLong(length, limit, from + by, to + by);
         }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("length", length, "limit", limit);
+        }
     }
 
     /** A count, or what counts amount to when multiplied, beyond any substance. */
@@ -172,6 +228,11 @@ public sealed interface FormulaTrouble extends EquationTrouble {
         @Override
         public CountTooLarge shifted(int by) {
             return new CountTooLarge(count, limit, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("count", count, "limit", limit);
         }
     }
 }

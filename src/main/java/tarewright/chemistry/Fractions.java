@@ -12,8 +12,18 @@ final class Fractions {
     private Fractions() {
     }
 
-    static boolean isVulgar(char c) {
+    private static boolean isVulgar(char c) {
         return VULGAR.indexOf(c) >= 0;
+    }
+
+    /** {@code ½} where there is such a character, else {@code 8/3} or {@code 5}. */
+    static String unicode(Rational number) {
+        for (int i = 0; i < VALUES.length; i++) {
+            if (number.equals(Rational.of(VALUES[i][0], VALUES[i][1]))) {
+                return VULGAR.substring(i, i + 1);
+            }
+        }
+        return number.toString();
     }
 
     static Optional<Rational> parse(String text) {

@@ -25,14 +25,20 @@ final class Reactions {
         this.matrix = matrix;
     }
 
-    /** Independent reactions, at most six; empty if no coefficients above zero balance the whole. */
-    static Optional<List<List<BigInteger>>> independent(IntegerMatrix matrix) {
+    /**
+     * Independent reactions, at most six, and none where more than twelve are independent; empty if no coefficients above
+     * zero balance the whole.
+     */
+    static Optional<List<List<BigInteger>>> independent(IntegerMatrix matrix, List<List<BigInteger>> kernel) {
         if (!(PositiveKernel.of(matrix) instanceof PositiveKernel.Found positive)) {
             return Optional.empty();
         }
+        if (kernel.size() > 2 * MOST) {
+            return Optional.of(List.of());
+        }
         Reactions reactions = new Reactions(matrix);
         reactions.takeApart(positive.vector());
-        for (List<BigInteger> direction : matrix.kernel()) {
+        for (List<BigInteger> direction : kernel) {
             reactions.takeApart(raised(direction, positive.vector()));
         }
         return Optional.of(List.copyOf(reactions.found));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Whether a matrix takes some vector without zero or negative entries to zero. Decided exactly, by the simplex method with
@@ -19,10 +20,20 @@ public sealed interface PositiveKernel {
         }
     }
 
-    /** There is none, and there would be none even if only these rows counted, rising. */
-    record Blocked(List<Integer> rows) implements PositiveKernel {
+    /**
+     * There is none.
+     *
+     * @param proof a multiplier for each row: the sum of the rows so multiplied has no negative entry and some above zero, so
+     *     that it cannot vanish on a positive vector
+     */
+    record Blocked(List<BigInteger> proof) implements PositiveKernel {
         public Blocked {
-            rows = List.copyOf(rows);
+            proof = List.copyOf(proof);
+        }
+
+        /** The rows that the proof needs, rising: there would be no vector even if only these counted. */
+        public List<Integer> rows() {
+            return IntStream.range(0, proof.size()).filter(i -> proof.get(i).signum() != 0).boxed().toList();
         }
     }
 
@@ -36,6 +47,7 @@ public sealed interface PositiveKernel {
         private final int columns;
         private final BigInteger[][] tableau;
         private final int[] basis;
+        private final boolean[] turned;
         private BigInteger denominator = BigInteger.ONE;
 
         private Simplex(IntegerMatrix matrix) {
@@ -43,14 +55,16 @@ public sealed interface PositiveKernel {
             columns = matrix.columns();
             tableau = new BigInteger[rows + 1][columns + rows + 1];
             basis = new int[rows];
+            turned = new boolean[rows];
             for (BigInteger[] row : tableau) {
                 Arrays.fill(row, BigInteger.ZERO);
             }
             for (int i = 0; i < rows; i++) {
                 List<BigInteger> row = matrix.rows().get(i);
                 BigInteger wanted = row.stream().reduce(BigInteger.ZERO, BigInteger::add).negate();
+                turned[i] = wanted.signum() < 0;
                 for (int j = 0; j < columns; j++) {
-                    tableau[i][j] = wanted.signum() < 0 ? row.get(j).negate() : row.get(j);
+                    tableau[i][j] = turned[i] ? row.get(j).negate() : row.get(j);
                     tableau[rows][j] = tableau[rows][j].subtract(tableau[i][j]);
                 }
                 tableau[i][columns + i] = BigInteger.ONE;
@@ -118,15 +132,14 @@ public sealed interface PositiveKernel {
             return new Found(IntegerMatrix.primitive(vector));
         }
 
-        /** The rows with a multiplier in the proof: the reduced cost of their artificial variable has moved from 1. */
+        /** The multipliers of the dual problem, read off the reduced costs of the artificial variables. */
         private PositiveKernel blocked() {
-            List<Integer> blocking = new ArrayList<>();
+            List<BigInteger> proof = new ArrayList<>();
             for (int i = 0; i < rows; i++) {
-                if (!tableau[rows][columns + i].equals(denominator)) {
-                    blocking.add(i);
-                }
+                BigInteger multiplier = tableau[rows][columns + i].subtract(denominator);
+                proof.add(turned[i] ? multiplier.negate() : multiplier);
             }
-            return new Blocked(blocking);
+            return new Blocked(IntegerMatrix.primitive(proof));
         }
     }
 }

@@ -50,7 +50,7 @@ final class Constituents {
         return molarMasses.computeIfAbsent(formula.plain(), plain -> {
             List<Step.Term> terms = new ArrayList<>();
             for (Contribution part : formula.contributions(tables.elements())) {
-                terms.add(new Step.Term(part.count(), weight(part.element())));
+                terms.add(new Step.Term(part.count().doubleValue(), weight(part.element())));
             }
             return Figure.of(Symbol.ofFormula("M", plain), GRAM_PER_MOLE, new Step.Sum(terms));
         });
