@@ -13,7 +13,7 @@ import tarewright.exact.Rational;
 /** Reads one term of an equation: a coefficient, a formula, a state. */
 final class TermReader {
     private static final int MOST_DIGITS = 6;
-    private static final Pattern COEFFICIENT = Pattern.compile("([0-9]+(?:/[0-9]+)?|[0-9]*[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])\\s*");
+    private static final Pattern COEFFICIENT = Pattern.compile("([0-9]*[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]|[0-9]+(?:/[0-9]+)?)\\s*");
     private static final Pattern DECIMAL = Pattern.compile("[0-9]*[.,][0-9]+(?=\\s)|[0-9]+[.,][0-9]+");
     private static final Pattern NOUGHT = Pattern.compile("0+(?:/[0-9]+)?|[0-9]+/0+");
     private static final Pattern LETTER = Pattern.compile("([a-z])\\s+(?=\\S)");
