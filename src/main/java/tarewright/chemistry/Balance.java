@@ -55,8 +55,9 @@ public sealed interface Balance {
         @Override
         public Map<String, Object> fields() {
             boolean charge = kind == Kind.CHARGE;
-            return Map.of("onlyLeft", onlyLeft, "onlyRight", onlyRight,
-                    "charge", charge ? together : List.of(), "together", charge ? List.of() : together,
+            String blamed = String.join(", ", together);
+            return Map.of("onlyLeft", String.join(", ", onlyLeft), "onlyRight", String.join(", ", onlyRight),
+                    "charge", charge ? blamed : "", "together", charge ? "" : blamed,
                     "medium", mediumHelps ? Optional.of(Medium.ACIDIC.ion().plain()) : Optional.empty());
         }
     }
@@ -112,7 +113,7 @@ public sealed interface Balance {
                 ElementCount first = elements.get(0);
                 List<String> others = elements.stream().skip(1).map(ElementCount::toString).toList();
                 return Map.of("element", first.element(), "left", first.left().toString(), "right", first.right().toString(),
-                        "others", others);
+                        "others", String.join("; ", others));
             }
         }
 

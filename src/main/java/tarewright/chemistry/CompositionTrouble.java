@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Why a composition by mass gives no formula. */
 public sealed interface CompositionTrouble {
@@ -65,7 +66,7 @@ public sealed interface CompositionTrouble {
 
         @Override
         public Map<String, Object> fields() {
-            return Map.of("elements", elements);
+            return Map.of("elements", String.join(", ", elements));
         }
     }
 
@@ -88,7 +89,8 @@ public sealed interface CompositionTrouble {
 
         @Override
         public Map<String, Object> fields() {
-            return Map.of("elements", elements, "ratios", ratios.stream().map(CompositionTrouble::shown).toList());
+            return Map.of("elements", String.join(", ", elements),
+                    "ratios", ratios.stream().map(CompositionTrouble::shown).collect(Collectors.joining(" : ")));
         }
     }
 
