@@ -26,6 +26,7 @@ import tarewright.quantity.Rounding;
 import tarewright.quantity.Unit;
 import tarewright.setting.Room;
 import tarewright.setting.Setting;
+import tarewright.wording.FollowThrough;
 import tarewright.wording.Numbers;
 import tarewright.wording.WorkedLines;
 
@@ -53,7 +54,8 @@ final class FiguresJson {
         ObjectNode reactions = all.putObject("reactions");
         procedure.reactions().forEach(r -> reactions.set(r.name(), reaction(r)));
         ArrayNode answers = all.putArray("answers");
-        procedure.answers().forEach(a -> answers.add(answer(a)));
+        FollowThrough through = FollowThrough.of(procedure, "en");
+        procedure.answers().forEach(a -> answers.add(answer(a, through)));
         return all;
     }
 
@@ -166,7 +168,7 @@ final class FiguresJson {
 
     // --- answers
 
-    private static ObjectNode answer(ResolvedAnswer answer) {
+    private static ObjectNode answer(ResolvedAnswer answer, FollowThrough through) {
         ObjectNode node = NODES.objectNode();
         if (answer.number().matches("[0-9]{1,6}")) {
             node.put("question", Integer.parseInt(answer.number()));
@@ -179,7 +181,10 @@ final class FiguresJson {
             node.put("choice", choice.options().get(0));
         }
         answer.block().marks().ifPresent(m -> node.put("marks", m));
-        answer.value().ifPresent(value -> worked(node, value, answer.accepted(), answer.slips()));
+        answer.value().ifPresent(value -> {
+            worked(node, value, answer.accepted(), answer.slips());
+            through.formula(value).ifPresent(formula -> node.put("follow-through", formula));
+        });
         return node;
     }
 

@@ -29,7 +29,8 @@ public record WorkedLine(Figure figure, Worked.Name subject, List<Worked> formul
         if (!formula.isEmpty()) {
             line.append(" = ").append(Worked.plain(formula));
         }
-        if (!numbers.isEmpty()) {
+        // One figure taken over as it is: its number would stand there twice.
+        if (!numbers.isEmpty() && !Worked.plain(numbers).equals(result.plain())) {
             line.append(" = ").append(Worked.plain(numbers));
         }
         return line.append(rounded.isPresent() ? " ≈ " : " = ").append(result.plain()).toString();

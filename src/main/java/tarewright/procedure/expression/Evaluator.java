@@ -109,15 +109,23 @@ public final class Evaluator {
         }
         Symbol symbol = Symbol.words(selected.selector().words() + " " + selected.of().text());
         if (selected.selector() == Selector.MEAN) {
-            double share = 1.0 / readings.size();
-            Scale scale = Scale.of(readings.get(0).unit());
-            return Optional.of(new Working.Whole(
-                    Figures.sum(symbol, readings.stream().map(r -> new Step.Term(share, r)).toList(), scale), true));
+            return mean(selected, symbol, readings);
         }
         Figure extreme = Figure.of(symbol, readings.get(0).unit(),
                 new Step.Extreme(selected.selector() == Selector.SMALLEST, readings));
         return Optional.of(new Working.Whole(readings.get(0).decimals().isPresent()
                 ? extreme.shownTo(readings.get(0).decimals().getAsInt()) : extreme, true));
+    }
+
+    /** The mean under which the lookup already knows a repeated reading, so that there is one mean and not several; else one of our own. */
+    private Optional<Working> mean(Expression.Selected selected, Symbol symbol, List<Figure> readings) {
+        Optional<Figure> known = lookup.figure(selected.of(), findings::add).filter(f -> f.from().equals(readings));
+        if (known.isPresent()) {
+            return Optional.of(new Working.Whole(known.get(), true));
+        }
+        double share = 1.0 / readings.size();
+        Scale scale = Scale.of(readings.get(0).unit());
+        return Optional.of(new Working.Whole(Figures.sum(symbol, readings.stream().map(r -> new Step.Term(share, r)).toList(), scale), true));
     }
 
     private Optional<Working> binary(Expression.Binary binary) {

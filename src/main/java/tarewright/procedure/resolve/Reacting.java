@@ -20,6 +20,7 @@ import tarewright.text.Spelling;
 
 /** What goes on in the pots: how far each reaction goes, who limits it, what is made, what is left, what is needed. */
 final class Reacting {
+    private static final double ROUNDING_NOISE = 1e-9;
     private static final Unit MOLE = Units.symbol("mol").orElseThrow();
 
     private final Bench bench;
@@ -124,8 +125,8 @@ final class Reacting {
             Part part = pot.of(block).orElseThrow();
             return Amounts.both(bench.figure(block, Property.MOLES), extent(pot)).flatMap(p -> supply(pot, block).map(supply -> {
                 double used = (double) part.coefficient() / part.ions();
-                boolean whole = supply.blocks().size() == 1 && limiting(pot).filter(l -> l.species().equals(supply.species())).isPresent();
-                // The limiting reactant is used up to the last; the difference of two equal figures would only show rounding noise.
+                boolean whole = supply.blocks().size() == 1 && Math.abs(p.first().value() - used * p.second().value()) <= ROUNDING_NOISE * p.first().value();
+                // What is used up to the last leaves nothing; the difference of two equal figures would only show rounding noise.
                 Figure left = whole ? Figure.of(Symbol.ofName("n left", block.name()), p.first().unit(), new Step.Product(0, List.of(new Power(p.first(), 1))))
                         : Figure.of(Symbol.ofName("n left", block.name()), p.first().unit(),
                         new Step.Sum(List.of(new Step.Term(1, p.first()), new Step.Term(-used, p.second()))));

@@ -158,9 +158,10 @@ final class Worksheet {
         }
         double division = fitting.get().division().getAsDouble();
         Unit unit = block.unit().filter(u -> u.dimension().equals(truth.dimension())).orElse(fitting.get().divisionTyped().orElseThrow().unit());
-        // Reading again what the balance already showed changes nothing and adds no error.
         if (truth.step() instanceof Step.Read already && already.rounding().divisionSi() == division) {
-            return truth.as(symbol).in(unit).shownTo(Kit.decimals(division, unit));
+            // The one weighing of a cut ribbon is the reading itself; several runs to an end point each have an error of their own.
+            return block.times() == 1 ? truth.as(symbol).in(unit).shownTo(Kit.decimals(division, unit))
+                    : read(already.truth(), block, name, item);
         }
         return Figure.of(symbol, unit, new Step.Read(truth, new Rounding(Rounding.Direction.NEAREST, division))).uncertain(fitting.get().standardUncertainty().orElse(0))
                 .shownTo(Kit.decimals(division, unit));
