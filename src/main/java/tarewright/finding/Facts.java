@@ -1,6 +1,7 @@
 package tarewright.finding;
 
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,24 @@ public final class Facts {
             }
         }
         return fields;
+    }
+
+    /**
+     * The fields of a trouble of the core: its own {@code fields()}, where it says more than its components do, else those.
+     *
+     * @throws IllegalArgumentException if {@code trouble} is not a record
+     */
+    @SuppressWarnings("unchecked")
+    public static Map<String, Object> ofTrouble(Object trouble) {
+        try {
+            Method fields = trouble.getClass().getMethod("fields");
+            fields.setAccessible(true);
+            return (Map<String, Object>) fields.invoke(trouble);
+        } catch (NoSuchMethodException e) {
+            return of(trouble);
+        } catch (IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static Object read(Object of, RecordComponent component) {

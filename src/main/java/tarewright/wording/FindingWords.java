@@ -61,8 +61,9 @@ public final class FindingWords {
 
     private Optional<String> part(String key, Map<String, Object> fields) {
         String or = messages.get("list.or");
+        String and = messages.get("list.and");
         return messages.variants(key).stream()
-                .map(words -> new Template(words).filled(place -> members(place, fields.get(place)), or))
+                .map(words -> new Template(words).filled(place -> members(place, fields.get(place)), or, and))
                 .flatMap(Optional::stream).findFirst();
     }
 

@@ -2,12 +2,9 @@ package tarewright.procedure.declare;
 
 import java.util.List;
 import java.util.Map;
-import tarewright.chemistry.BalanceTrouble;
-import tarewright.chemistry.EquationTrouble;
 import tarewright.finding.Facts;
 import tarewright.finding.Finding;
 import tarewright.finding.Severity;
-import tarewright.quantity.QuantityTrouble;
 import tarewright.text.Span;
 
 /**
@@ -30,12 +27,6 @@ public record TroubleFinding(String id, Span at, Object trouble) implements Find
 
     @Override
     public Map<String, Object> fields() {
-        if (trouble instanceof EquationTrouble chemical) {
-            return chemical.fields();
-        }
-        if (trouble instanceof BalanceTrouble balance) {
-            return balance.fields();
-        }
-        return trouble instanceof QuantityTrouble quantity ? quantity.fields() : Facts.of(trouble);
+        return Facts.ofTrouble(trouble);
     }
 }
