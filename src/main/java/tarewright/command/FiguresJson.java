@@ -189,7 +189,9 @@ final class FiguresJson {
     }
 
     private static void worked(ObjectNode node, Figure value, Optional<Accepted> accepted, List<Slip> slips) {
-        node.set("value", figure(value));
+        ObjectNode worked = figure(value);
+        accepted.filter(a -> a.standardUncertainty() > 0).ifPresent(a -> worked.put("standard uncertainty", clean(a.standardUncertainty() / value.unit().factor())));
+        node.set("value", worked);
         ArrayNode working = node.putArray("working");
         WORKING.of(value).forEach(line -> working.add(line.plain()));
         accepted.ifPresent(range -> {

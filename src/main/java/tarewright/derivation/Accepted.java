@@ -12,10 +12,11 @@ import java.util.SplittableRandom;
  *
  * @param from lower end
  * @param to upper end
+ * @param standardUncertainty to first order
  * @param mostImportant the two sources with the largest contributions, largest first
  * @param drawn whether the range comes from a class on paper, because the first-order formula does not hold where the limiting reactant may change
  */
-public record Accepted(double from, double to, List<Gradient.Part> mostImportant, boolean drawn) {
+public record Accepted(double from, double to, double standardUncertainty, List<Gradient.Part> mostImportant, boolean drawn) {
     /** Coverage factor: about 95 % of results of a normal distribution (JCGM 100:2008, 6.2.1 and 6.3.3). */
     public static final double COVERAGE = 2;
     /** A turn of the limiting reactant within so many standard uncertainties makes the formula doubtful. */
@@ -32,24 +33,21 @@ public record Accepted(double from, double to, List<Gradient.Part> mostImportant
      * Expected value plus and minus twice its combined standard uncertainty; near a turn of the limiting reactant the middle 95 % of a class on paper
      * (JCGM 101:2008, 5.3 and 7.7), from a fixed seed.
      */
-    public static Accepted around(Figure figure) {
-        double half = COVERAGE * figure.standardUncertainty();
+    public static Accepted around(ByReadings result) {
+        Figure figure = result.result();
+        double u = result.standardUncertainty();
         if (!nearTurn(figure, Collections.newSetFromMap(new IdentityHashMap<>()))) {
-            return new Accepted(figure.value() - half, figure.value() + half, figure.gradient().largest(2), false);
+            return new Accepted(figure.value() - COVERAGE * u, figure.value() + COVERAGE * u, u, result.largest(2), false);
         }
-        PaperClass paper = new PaperClass(List.of(figure));
-        SplittableRandom random = new SplittableRandom(SEED);
-        double[] draws = new double[DRAWS];
-        for (int i = 0; i < DRAWS; i++) {
-            draws[i] = paper.draw(random)[0];
-        }
+        double[] draws = result.draws(DRAWS, new SplittableRandom(SEED));
         Arrays.sort(draws);
-        return new Accepted(draws[(int) (TAIL * DRAWS)], draws[(int) ((1 - TAIL) * DRAWS)], figure.gradient().largest(2), true);
+        return new Accepted(draws[(int) (TAIL * DRAWS)], draws[(int) ((1 - TAIL) * DRAWS)], u, result.largest(2), true);
     }
 
     /** Expected value plus and minus what the author allows. */
-    public static Accepted within(Figure figure, double half) {
-        return new Accepted(figure.value() - half, figure.value() + half, figure.gradient().largest(2), false);
+    public static Accepted within(ByReadings result, double half) {
+        double value = result.result().value();
+        return new Accepted(value - half, value + half, result.standardUncertainty(), result.largest(2), false);
     }
 
     /** Whether the smallest or largest of several behind this figure could as well be another of them. */

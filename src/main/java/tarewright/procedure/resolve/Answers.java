@@ -19,4 +19,10 @@ final class Answers {
         }
         return figure;
     }
+
+    /** The same, and where the author leaves it the place of the leading digit of the standard uncertainty (in the coherent SI unit). */
+    static Figure precise(Figure figure, Precision precision, double standardUncertainty) {
+        boolean justified = precision instanceof Precision.Justified && figure.decimals().isEmpty() && standardUncertainty > 0;
+        return justified ? figure.shownTo(Digits.decimalsFor(standardUncertainty / figure.unit().factor())) : precise(figure, precision);
+    }
 }

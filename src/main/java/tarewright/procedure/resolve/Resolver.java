@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import tarewright.derivation.Accepted;
+import tarewright.derivation.ByReadings;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Symbol;
 import tarewright.finding.Finding;
@@ -87,7 +89,7 @@ public final class Resolver {
         }
         List<ResolvedReaction> reactions = procedure.reactions().stream().map(this::reaction).toList();
         Bench byReadings = expected.byReadings(readings);
-        List<ResolvedAnswer> answers = answers(new Lookups(byReadings, worksheet));
+        List<ResolvedAnswer> answers = answers(new Lookups(byReadings, worksheet), readings);
         return new Resolved(name, procedure, setting, tables, quantities, reactions, List.copyOf(readings.values()), values, answers, referents());
     }
 
@@ -149,7 +151,8 @@ public final class Resolver {
         return new ResolvedReaction(block, accounts, heats.enthalpy(Optional.empty()), heats.heat(Optional.empty()), heats.temperatureRise(Optional.empty()));
     }
 
-    private List<ResolvedAnswer> answers(Lookups lookups) {
+    private List<ResolvedAnswer> answers(Lookups lookups, Map<String, ResolvedReading> readings) {
+        List<Figure> read = readings.values().stream().flatMap(r -> Stream.concat(Stream.of(r.value()), r.each().stream())).toList();
         Map<TypedBlock, String> numbers = Questions.numbers(procedure.source().body());
         List<ResolvedAnswer> all = new ArrayList<>();
         for (AnswerBlock block : procedure.answers()) {
@@ -158,9 +161,9 @@ public final class Resolver {
                 String number = numbers.getOrDefault(block.block(), "");
                 var found = Evaluator.evaluate(worked.formula().value(), Symbol.words("answer " + number), block.unit(), lookups);
                 findings.addAll(found.findings());
-                value = found.value().map(f -> Answers.precise(f, block.precision()));
+                value = found.value().map(f -> Answers.precise(f, block.precision(), new ByReadings(f, read).standardUncertainty()));
             }
-            Optional<Accepted> accepted = value.map(v -> accepted(v, block));
+            Optional<Accepted> accepted = value.map(v -> accepted(new ByReadings(v, read), block));
             List<Slip> slips = value.isPresent() ? Slips.of(value.get(), accepted.get(), expected.constituents) : List.of();
             all.add(new ResolvedAnswer(block, numbers.getOrDefault(block.block(), ""), value, accepted, slips));
         }
@@ -168,21 +171,22 @@ public final class Resolver {
     }
 
     /** What the author allows ({@code 2 %} of the value, or a quantity), else what the instruments allow. */
-    private Accepted accepted(Figure value, AnswerBlock block) {
+    private Accepted accepted(ByReadings result, AnswerBlock block) {
+        Figure value = result.result();
         if (block.within().isEmpty()) {
-            return Accepted.around(value);
+            return Accepted.around(result);
         }
         Typed within = block.within().get().value();
         double half = within.value() * within.unit().factor();
         if (within.dimension().equals(Dimension.NONE) && !value.dimension().equals(Dimension.NONE)
                 || within.unit().symbol().equals("%") && !value.unit().symbol().equals("%")) {
-            return Accepted.within(value, half * Math.abs(value.value()));
+            return Accepted.within(result, half * Math.abs(value.value()));
         }
         if (!within.dimension().equals(value.dimension())) {
             findings.add(new ResolveFinding.WrongAllowance(block.within().get().at().text(), block.within().get().at()));
-            return Accepted.around(value);
+            return Accepted.around(result);
         }
-        return Accepted.within(value, half);
+        return Accepted.within(result, half);
     }
 
     // --- references in the text
