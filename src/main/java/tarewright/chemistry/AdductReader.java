@@ -13,7 +13,8 @@ import tarewright.exact.Rational;
 /** Reads the dot before an adduct and the number behind it: the {@code ·5} of {@code CuSO₄·5H₂O}. */
 final class AdductReader {
     private static final String DOTS = ".·•∙⋅";
-    private static final Pattern FRACTION = Pattern.compile("[0-9]*[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]|[0-9]+/0*[1-9][0-9]*|[0-9]+\\.[0-9]+(?= *[A-Z(\\[])");
+    private static final Pattern FRACTION = Pattern.compile(
+            "[0-9]*[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]|[0-9]+/0*[1-9][0-9]*|[0-9]+\\.[0-9]+(?= *[A-Z(\\[])");
 
     /** No hydrate is known by a finer fraction. */
     private static final BigInteger FINEST = BigInteger.valueOf(100);

@@ -151,7 +151,8 @@ final class EquationReader {
         twice(right);
         for (Term term : onlookers ? List.<Term>of() : right) {
             left.stream().filter(other -> other.species().sameAs(term.species())).findFirst().ifPresent(other ->
-                    troubles.add(new SpeciesOnBothSides(term.species().plain(), term.from(), term.to(), other.from(), other.to())));
+                    troubles.add(new SpeciesOnBothSides(term.species().plain(), term.from(), term.to(),
+                            other.from(), other.to())));
         }
     }
 
@@ -159,7 +160,8 @@ final class EquationReader {
         for (int i = 0; i < side.size(); i++) {
             Term term = side.get(i);
             side.subList(0, i).stream().filter(other -> other.species().sameAs(term.species())).findFirst().ifPresent(other ->
-                    troubles.add(new SpeciesGivenTwice(term.species().plain(), term.from(), term.to(), other.from(), other.to())));
+                    troubles.add(new SpeciesGivenTwice(term.species().plain(), term.from(), term.to(),
+                            other.from(), other.to())));
         }
     }
 

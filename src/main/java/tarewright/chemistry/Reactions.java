@@ -125,7 +125,8 @@ final class Reactions {
         return combined(mixture, most.orElseThrow().denominator(), direction, most.get().numerator().negate());
     }
 
-    private static List<BigInteger> combined(List<BigInteger> one, BigInteger times, List<BigInteger> other, BigInteger otherTimes) {
+    private static List<BigInteger> combined(List<BigInteger> one, BigInteger times,
+            List<BigInteger> other, BigInteger otherTimes) {
         List<BigInteger> sum = new ArrayList<>();
         for (int i = 0; i < one.size(); i++) {
             sum.add(one.get(i).multiply(times).add(other.get(i).multiply(otherTimes)));

@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import tarewright.chemistry.Equation.Term;
 
 /**
@@ -12,8 +11,6 @@ import tarewright.chemistry.Equation.Term;
  * whichever side they are needed.
  */
 public final class Redox {
-    private static final Set<String> OF_WATER = Set.of("H", "O");
-
     private Redox() {
     }
 
@@ -95,7 +92,7 @@ public final class Redox {
         for (Formula helper : helpers(medium, half)) {
             boolean there = skeleton.terms().stream().anyMatch(term -> term.species().formula().equals(helper));
             if (!there) {
-                State state = OF_WATER.containsAll(helper.atoms().keySet()) && helper.charge() == 0 ? State.LIQUID : State.AQUEOUS;
+                State state = helper.charge() == 0 ? State.LIQUID : State.AQUEOUS;
                 Optional<State> shown = states && !helper.isElectron() ? Optional.of(state) : Optional.empty();
                 left.add(new Term(Optional.empty(), new Species(helper, shown), 0, 0));
             }

@@ -23,7 +23,7 @@ import tarewright.chemistry.Balance.Impossible;
 import tarewright.chemistry.Balance.Impossible.Kind;
 import tarewright.exact.Rational;
 
-/** Equations of textbooks and of the literature on balancing: each row of the table names its source, or that it is from memory. */
+/** Equations of textbooks and of the literature on balancing; each row of the table says its source, or that it is from memory. */
 class BalancingTest {
     static Stream<Map<String, String>> reactions() {
         return Cases.table("/tarewright/reactions.csv").stream();

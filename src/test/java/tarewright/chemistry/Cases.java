@@ -34,7 +34,8 @@ final class Cases {
     static List<Map<String, String>> table(String path) {
         CsvSchema header = CsvSchema.emptySchema().withHeader();
         try (BufferedReader in = open(path);
-                MappingIterator<Map<String, String>> rows = new CsvMapper().readerForMapOf(String.class).with(header).readValues(in)) {
+                MappingIterator<Map<String, String>> rows = new CsvMapper().readerForMapOf(String.class)
+                        .with(header).readValues(in)) {
             return rows.readAll();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -40,7 +40,8 @@ class EquationTest {
     void readsTermsWithTheirPlaces() {
         Equation equation = equation("Mg(s) + 2 HCl(aq) -> MgCl2(aq) + H2(g)");
         assertEquals(Sign.YIELDS, equation.sign());
-        assertEquals(new Term(Optional.empty(), new Species(formula("Mg"), Optional.of(State.SOLID)), 0, 5), equation.left().get(0));
+        assertEquals(new Term(Optional.empty(), new Species(formula("Mg"), Optional.of(State.SOLID)), 0, 5),
+                equation.left().get(0));
         assertEquals(new Term(Optional.of(Rational.of(2)), new Species(formula("HCl"), Optional.of(State.AQUEOUS)), 8, 17),
                 equation.left().get(1));
         assertEquals(38, equation.right().get(1).to());
@@ -132,7 +133,8 @@ class EquationTest {
         List<EquationTrouble> troubles = troubles(text);
         assertEquals(List.of("unknown-element", "unknown-element", "unknown-state", "zero-count"),
                 troubles.stream().map(EquationTrouble::id).toList());
-        assertEquals(List.of("Naa", "h", "(x)", "H0"), troubles.stream().map(each -> text.substring(each.from(), each.to())).toList());
+        assertEquals(List.of("Naa", "h", "(x)", "H0"),
+                troubles.stream().map(each -> text.substring(each.from(), each.to())).toList());
         assertEquals(List.of("H2O"), ((FormulaTrouble.UnknownElement) troubles.get(1)).formulas());
     }
 

@@ -152,7 +152,8 @@ class FormulaTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"CuSO4.xH2O, CuSO4.xH2O, CuSO₄·xH₂O", "Na2CO3·nH2O, Na2CO3.nH2O, Na₂CO₃·nH₂O", "(C6H10O5)n, (C6H10O5)n, (C₆H₁₀O₅)n",
+    @CsvSource({"CuSO4.xH2O, CuSO4.xH2O, CuSO₄·xH₂O", "Na2CO3·nH2O, Na2CO3.nH2O, Na₂CO₃·nH₂O",
+        "(C6H10O5)n, (C6H10O5)n, (C₆H₁₀O₅)n",
         "MCO3, '', ''", "NaCl, NaCl, NaCl"})
     void aFormulaToShowMayHoldALetter(String written, String plain, String unicode) {
         ShownResult shown = Formula.parseShown(written);
@@ -186,7 +187,8 @@ class FormulaTest {
     /** Of the formulas in the tables that come with the program, those that are none name what is none. */
     @ParameterizedTest
     @CsvSource({"substances.csv, formula", "acid-base.csv, acid_form", "acid-base.csv, base_form", "gas-virial.csv, formula",
-        "thermo.csv, formula", "solubility-salts.csv, formula", "solubility-salts.csv, solid_phase", "gas-solubility.csv, formula"})
+        "thermo.csv, formula", "solubility-salts.csv, formula", "solubility-salts.csv, solid_phase",
+        "gas-solubility.csv, formula"})
     void everyFormulaOfOurTablesIsReadAndPrintedBack(String table, String column) {
         int read = 0;
         for (Map<String, String> row : Cases.table("/tarewright/data/" + table)) {

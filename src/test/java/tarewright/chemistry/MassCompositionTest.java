@@ -32,7 +32,8 @@ class MassCompositionTest {
         Formula whole = formula(given.get("formula").asText());
         String wanted = row.get("find").asText().replace("mass percent of ", "");
         double fraction = given.has("part")
-                ? MassComposition.massFraction(formula(given.get("part").asText()), given.get("parts_per_formula").asInt(), whole, ELEMENTS)
+                ? MassComposition.massFraction(formula(given.get("part").asText()),
+                        given.get("parts_per_formula").asInt(), whole, ELEMENTS)
                 : MassComposition.massFractions(whole, ELEMENTS).get(wanted);
         double expected = Cases.number(row.get("answer").asText());
         assertEquals(expected, 100 * fraction, expected * row.get("tolerance").asDouble());
@@ -99,8 +100,8 @@ class MassCompositionTest {
                 MassComposition.empiricalOfPercent(amounts(given, "percent_"), RATIO_TOLERANCE, ELEMENTS));
         assertEquals("percent-sum-under-100", trouble(MassComposition.empiricalOfPercent(
                 Map.of("C", 40.0, "H", 6.7), RATIO_TOLERANCE, ELEMENTS)).id());
-        assertEquals("CH2O", MassComposition.empiricalOfPercent(ordered("C", 40.0, "H", 6.7, "O", 53.6), RATIO_TOLERANCE, ELEMENTS)
-                .value().orElseThrow().plain(), "100.3 % is what rounding and an analysis leave");
+        Map<String, Double> percent = ordered("C", 40.0, "H", 6.7, "O", 53.6);
+        assertEquals("CH2O", MassComposition.empiricalOfPercent(percent, RATIO_TOLERANCE, ELEMENTS).value().orElseThrow().plain(), "100.3 % is what rounding and an analysis leave");
     }
 
     @Test
@@ -108,7 +109,8 @@ class MassCompositionTest {
         assertEquals("no-simple-ratio", trouble(MassComposition.empirical(ordered("C", 12.011, "H", 1.008 * 1.41421), 0.001,
                 ELEMENTS)).id());
         assertEquals("nothing-of-element", trouble(MassComposition.empirical(ordered("C", 1, "H", 0), 0.01, ELEMENTS)).id());
-        assertEquals("nothing-of-element", trouble(MassComposition.empirical(ordered("C", 1, "H", Double.NaN), 0.01, ELEMENTS)).id());
+        assertEquals("nothing-of-element",
+                trouble(MassComposition.empirical(ordered("C", 1, "H", Double.NaN), 0.01, ELEMENTS)).id());
         assertEquals(new CompositionTrouble.NoAtomicWeight(List.of("Tc")),
                 trouble(MassComposition.empirical(ordered("Tc", 1, "H", 1), 0.01, ELEMENTS)));
         assertEquals("no-multiple", trouble(MassComposition.molecular(formula("CH"), 33, ELEMENTS)).id());
@@ -139,10 +141,10 @@ class MassCompositionTest {
                 text.append(elements.get(from + j).symbol()).append(j == 0 ? smallest : random.nextInt(smallest, 13));
             }
             Formula simplest = MassComposition.simplest(formula(text.toString()));
-            CompositionResult found = MassComposition.empirical(MassComposition.massFractions(simplest, ELEMENTS), 1e-9, ELEMENTS);
+            Map<String, Double> fractions = MassComposition.massFractions(simplest, ELEMENTS);
+            CompositionResult found = MassComposition.empirical(fractions, 1e-9, ELEMENTS);
             assertEquals(simplest, found.value().orElseThrow());
-            double sum = MassComposition.massFractions(simplest, ELEMENTS).values().stream().mapToDouble(Double::doubleValue).sum();
-            assertEquals(1, sum, 1e-12);
+            assertEquals(1, fractions.values().stream().mapToDouble(Double::doubleValue).sum(), 1e-12);
             int times = random.nextInt(1, 7);
             CompositionResult molecule = MassComposition.molecular(simplest, times * simplest.molarMass(ELEMENTS), ELEMENTS);
             assertTrue(MassComposition.simplest(molecule.value().orElseThrow()).equals(simplest));

@@ -14,7 +14,8 @@ final class RandomFormulas {
         for (int i = random.nextInt(4); i > 2; i--) {
             int count = random.nextInt(1, 20);
             String fraction = count + "/" + random.nextInt(2, 9);
-            text.append('.').append(count == 1 ? "" : random.nextInt(4) == 0 ? fraction : count).append(random.nextBoolean() ? "H2O" : group(random, 1));
+            text.append('.').append(count == 1 ? "" : random.nextInt(4) == 0 ? fraction : count);
+            text.append(random.nextBoolean() ? "H2O" : group(random, 1));
         }
         if (random.nextInt(3) == 0) {
             int charge = random.nextInt(1, 10);

@@ -115,7 +115,8 @@ class TroubleWordsTest {
         assertEquals(List.of("what takes part of the water too: `H2O` with `H^+` in acid, with `OH^-` in base"),
                 words(balanceTrouble("Fe^2+ + MnO4^- -> Fe^3+ + Mn^2+")).mend());
         assertEquals(List.of(), words(balanceTrouble("NaCl + H2O -> NaOH + H2")).mend());
-        assertEquals(List.of("Left and right of the others: `Cl 2 | 1; O 6 | 2`."), words(balanceTrouble("2 KClO3 -> KCl + O2")).more());
+        assertEquals(List.of("Left and right of the others: `Cl 2 | 1; O 6 | 2`."),
+                words(balanceTrouble("2 KClO3 -> KCl + O2")).more());
         assertEquals(List.of("Each of these balances, and so does any mixture of them: `2 C + O2 -> 2 CO` or `C + O2 -> CO2`."),
                 words(balanceTrouble("C + O2 -> CO + CO2")).more());
     }
@@ -129,7 +130,8 @@ class TroubleWordsTest {
         said.put(new CompositionTrouble.NoAtomicWeight(List.of("Tc", "Ra")), "there is no standard atomic weight of `Tc, Ra`");
         said.put(new CompositionTrouble.NoSimpleRatio(List.of("C", "H"), List.of(1.0, 1.2345)),
                 "the amounts of `C, H` are in no simple ratio");
-        said.put(new CompositionTrouble.NoMultiple("CH", 13.019, 30, 2.3043), "30 g/mol is no multiple of the 13.02 g/mol of `CH`");
+        said.put(new CompositionTrouble.NoMultiple("CH", 13.019, 30, 2.3043),
+                "30 g/mol is no multiple of the 13.02 g/mol of `CH`");
         said.forEach((trouble, words) -> assertEquals(words, WORDS.words(trouble.id(), trouble.fields()).headline()));
     }
 
