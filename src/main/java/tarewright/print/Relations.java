@@ -48,10 +48,22 @@ final class Relations {
     }
 
     private static void close(List<List<Text>> relations, List<Text> open) {
-        boolean blank = open.stream().allMatch(t -> t instanceof Text.Words w && w.text().isBlank());
-        if (!blank) {
+        trimEnd(open);
+        if (!open.isEmpty()) {
             relations.add(List.copyOf(open));
         }
         open.clear();
+    }
+
+    /** A space at the end is not counted in the width that the layout engine gives to a piece, and would push its last word out. */
+    private static void trimEnd(List<Text> open) {
+        while (!open.isEmpty() && open.get(open.size() - 1) instanceof Text.Words words) {
+            String trimmed = words.text().stripTrailing();
+            open.remove(open.size() - 1);
+            if (!trimmed.isEmpty()) {
+                open.add(new Text.Words(trimmed));
+                return;
+            }
+        }
     }
 }

@@ -21,6 +21,9 @@ import tarewright.document.Text;
  * that belongs to a code) are added here.
  */
 final class SheetFacts {
+    private static final int LONGEST_RUN = 32;
+    private static final char MAY_BREAK = '\u200B';
+
     private final Pictures pictures;
     private final Map<Class<?>, RecordComponent[]> components = new HashMap<>();
     private final List<Object> bookmarks = new ArrayList<>();
@@ -63,11 +66,7 @@ final class SheetFacts {
             return fields(record);
         }
         if (value instanceof List<?> list) {
-            List<Object> values = new ArrayList<>(list.size());
-            for (Object item : list) {
-                values.add(value(item));
-            }
-            return values;
+            return values(list);
         }
         if (value instanceof Optional<?> perhaps) {
             return perhaps.map(this::value).map(v -> (Object) List.of(v)).orElse(List.of());
@@ -78,7 +77,38 @@ final class SheetFacts {
         if (value instanceof Boolean truth) {
             return truth;
         }
-        return SafeXml.clean(String.valueOf(value));
+        return words(String.valueOf(value));
+    }
+
+    private List<Object> values(List<?> list) {
+        boolean line = !list.isEmpty() && list.stream().allMatch(Text.class::isInstance);
+        List<?> parts = line ? Glue.of(list.stream().map(Text.class::cast).toList()) : list;
+        List<Object> values = new ArrayList<>(parts.size());
+        for (Object part : parts) {
+            values.add(part instanceof Glue.Whole whole ? whole(whole) : value(part));
+        }
+        return values;
+    }
+
+    private Map<String, Object> whole(Glue.Whole whole) {
+        return Map.of("kind", "whole", "inside", whole.inside().stream().map(this::value).toList());
+    }
+
+    /** A run of more letters than a narrow column holds gets places where it may be broken, so that nothing runs off the page. */
+    private static String words(String text) {
+        String clean = SafeXml.clean(text);
+        StringBuilder out = new StringBuilder(clean.length());
+        int run = 0;
+        for (int at = 0; at < clean.length(); at += Character.charCount(clean.codePointAt(at))) {
+            int letter = clean.codePointAt(at);
+            run = Character.isWhitespace(letter) ? 0 : run + 1;
+            if (run > LONGEST_RUN) {
+                out.append(MAY_BREAK);
+                run = 1;
+            }
+            out.appendCodePoint(letter);
+        }
+        return out.toString();
     }
 
     private void more(Record record, Map<String, Object> fields) {
@@ -91,10 +121,14 @@ final class SheetFacts {
         } else if (record instanceof Piece.Table table) {
             fields.put("head", cells(table, table.head()));
             fields.put("rows", table.rows().stream().map(row -> cells(table, row)).toList());
+        } else if (record instanceof Piece.Steps steps) {
+            fields.put("steps", steps(steps));
+        } else if (record instanceof Piece.Working working) {
+            fields.put("leftWidth", leftWidth(working));
         } else if (record instanceof Piece.WorkedLine line) {
             fields.put("relations", Relations.of(line.right()).stream().map(this::value).toList());
         } else if (record instanceof Piece.Hazard hazard) {
-            fields.put("pictograms", hazard.pictograms().stream().map(pictures::pictogram).toList());
+            fields.put("pictograms", pictograms(hazard));
         } else if (record instanceof Piece.Sign sign) {
             fields.put("picture", pictures.sign(sign.code(), SafeXml.clean(sign.words())));
         } else if (record instanceof Piece.Drawing drawing) {
@@ -116,6 +150,26 @@ final class SheetFacts {
         fields.put("tag", "h" + tag);
         fields.put("id", id);
         bookmarks.add(Map.of("id", id, "name", SafeXml.clean(PlainText.bare(heading.text()))));
+    }
+
+    /** Where nothing is known, the general warning sign: an unknown substance never looks like a harmless one. */
+    private List<Map<String, Object>> pictograms(Piece.Hazard hazard) {
+        boolean bare = !hazard.known() && hazard.pictograms().isEmpty();
+        return (bare ? List.of("W001") : hazard.pictograms()).stream().map(pictures::pictogram).toList();
+    }
+
+    private List<Object> steps(Piece.Steps steps) {
+        List<Object> numbered = new ArrayList<>();
+        for (int i = 0; i < steps.steps().size(); i++) {
+            numbered.add(Map.of("number", Integer.toString(steps.first() + i), "pieces", value(steps.steps().get(i))));
+        }
+        return numbered;
+    }
+
+    /** The width of the left sides, in widths of a figure: the layout engine takes text with formulas in it for narrower than it is. */
+    private static String leftWidth(Piece.Working working) {
+        int longest = working.lines().stream().map(line -> PlainText.bare(line.left())).mapToInt(String::length).max().orElse(0);
+        return Integer.toString(longest + 1);
     }
 
     private List<Object> options(Piece.Choices choices) {
