@@ -174,6 +174,55 @@ public sealed interface Piece {
     record FormField(String label, int share) {
     }
 
+    /**
+     * Bottle labels in a grid that covers the page, row by row; as many pages as they need. They stand alone in a sheet of labels.
+     *
+     * @param grid where the labels of the paper lie
+     */
+    record Labels(LabelGrid grid, List<Label> labels) implements Piece {
+        public Labels {
+            labels = List.copyOf(labels);
+        }
+    }
+
+    /**
+     * Where labels lie on the page: all of one size, without gaps, and the same margin at opposite edges.
+     *
+     * @param columns 1 or more
+     * @param rows 1 or more
+     * @param marginTop in millimetres, also at the foot
+     * @param marginLeft in millimetres, also at the right
+     */
+    record LabelGrid(int columns, int rows, double marginTop, double marginLeft) {
+        public LabelGrid {
+            if (columns < 1 || rows < 1 || marginTop < 0 || marginLeft < 0) {
+                throw new IllegalArgumentException("a grid of labels with no place for one");
+            }
+        }
+    }
+
+    /**
+     * The label of one container.
+     *
+     * @param name what is in it
+     * @param detail strength, formula, amount
+     * @param pictograms codes GHS01 to GHS09 in order
+     * @param signalWord as printed, empty if none
+     * @param statements full sentences with their codes in front
+     * @param foot small lines at the end: date, maker, procedure
+     * @param known false: hazards not known, treat as hazardous
+     */
+    record Label(List<Text> name, List<Text> detail, List<String> pictograms, String signalWord, List<String> statements,
+            List<String> foot, boolean known) {
+        public Label {
+            name = List.copyOf(name);
+            detail = List.copyOf(detail);
+            pictograms = List.copyOf(pictograms);
+            statements = List.copyOf(statements);
+            foot = List.copyOf(foot);
+        }
+    }
+
     /** Start a new page. */
     record NewPage() implements Piece {
     }

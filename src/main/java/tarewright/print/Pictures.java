@@ -26,6 +26,11 @@ final class Pictures {
         return markup(packed(file).markup("sign", "", words, ""));
     }
 
+    /** The triangle of a caution, black and white so that a grey copy keeps it. */
+    TemplateMarkupOutputModel<?> alert(String word) {
+        return markup(packed("ALERT").markup("alert", "", word, ""));
+    }
+
     TemplateMarkupOutputModel<?> drawing(Piece.Drawing drawing) {
         String size = String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", drawing.widthMillimetres(), drawing.heightMillimetres());
         return markup(SafeSvg.of(drawing.svg()).markup("drawing", size, SafeXml.clean(drawing.spoken()), ""));

@@ -77,6 +77,9 @@ public final class PlainText {
             lines.under("  ", "  ", () -> pieces(p.inside(), lines));
         } else if (piece instanceof Piece.Hazard p) {
             hazard(p, lines);
+        } else if (piece instanceof Piece.Labels p) {
+            lines.add("labels, " + p.grid().columns() + " x " + p.grid().rows());
+            p.labels().forEach(label -> label(label, lines));
         } else if (piece instanceof Piece.Signs p) {
             p.signs().forEach(sign -> lines.add("<" + sign.code() + "> " + sign.words()));
         } else if (piece instanceof Piece.Drawing p) {
@@ -112,16 +115,29 @@ public final class PlainText {
         table.rows().forEach(row -> lines.add("| " + String.join(" | ", row.stream().map(PlainText::inline).toList()) + " |"));
     }
 
-    private static void hazard(Piece.Hazard hazard, Lines lines) {
-        lines.add("hazard: " + inline(hazard.name()) + (hazard.detail().isEmpty() ? "" : ", " + inline(hazard.detail()))
-                + (hazard.known() ? "" : " NOT KNOWN"));
-        List<String> top = new ArrayList<>(hazard.pictograms());
-        top.add(hazard.signalWord());
+    private static void label(Piece.Label label, Lines lines) {
+        bottle("label: ", label.name(), label.detail(), label.known(), lines);
+        signal(label.pictograms(), label.signalWord(), label.statements(), lines);
+        label.foot().forEach(line -> lines.add("  (" + line + ")"));
+    }
+
+    private static void bottle(String lead, List<Text> name, List<Text> detail, boolean known, Lines lines) {
+        lines.add(lead + inline(name) + (detail.isEmpty() ? "" : ", " + inline(detail)) + (known ? "" : " NOT KNOWN"));
+    }
+
+    private static void signal(List<String> pictograms, String signalWord, List<String> statements, Lines lines) {
+        List<String> top = new ArrayList<>(pictograms);
+        top.add(signalWord);
         top.removeIf(String::isEmpty);
         if (!top.isEmpty()) {
             lines.add("  " + String.join(" ", top));
         }
-        hazard.statements().forEach(statement -> lines.add("  " + statement));
+        statements.forEach(statement -> lines.add("  " + statement));
+    }
+
+    private static void hazard(Piece.Hazard hazard, Lines lines) {
+        bottle("hazard: ", hazard.name(), hazard.detail(), hazard.known(), lines);
+        signal(hazard.pictograms(), hazard.signalWord(), hazard.statements(), lines);
         if (!hazard.basis().isEmpty()) {
             lines.add("  basis: " + hazard.basis());
         }

@@ -28,6 +28,7 @@ final class SheetFacts {
     private final Map<Class<?>, RecordComponent[]> components = new HashMap<>();
     private final List<Object> bookmarks = new ArrayList<>();
     private int deepestHeading = 1;
+    private Sheet.Paper paper = Sheet.Paper.A4;
 
     SheetFacts(Pictures pictures) {
         this.pictures = pictures;
@@ -36,6 +37,7 @@ final class SheetFacts {
     Map<String, Object> of(Sheet sheet) {
         bookmarks.clear();
         deepestHeading = 1;
+        paper = sheet.paper();
         Map<String, Object> facts = fields(sheet);
         facts.put("kind", sheet.kind().word());
         facts.put("bookmarks", List.copyOf(bookmarks));
@@ -128,7 +130,14 @@ final class SheetFacts {
         } else if (record instanceof Piece.WorkedLine line) {
             fields.put("relations", Relations.of(line.right()).stream().map(this::value).toList());
         } else if (record instanceof Piece.Hazard hazard) {
-            fields.put("pictograms", pictograms(hazard));
+            fields.put("pictograms", pictograms(hazard.pictograms(), hazard.known()));
+        } else if (record instanceof Piece.Labels labels) {
+            fields.putAll(LabelPage.facts(labels, paper));
+            fields.put("rows", LabelPage.rows(labels).stream().map(this::values).toList());
+        } else if (record instanceof Piece.Label label) {
+            fields.put("pictograms", pictograms(label.pictograms(), label.known()));
+        } else if (record instanceof Piece.Caution caution) {
+            fields.put("triangle", pictures.alert(SafeXml.clean(caution.word())));
         } else if (record instanceof Piece.Sign sign) {
             fields.put("picture", pictures.sign(sign.code(), SafeXml.clean(sign.words())));
         } else if (record instanceof Piece.Drawing drawing) {
@@ -153,9 +162,8 @@ final class SheetFacts {
     }
 
     /** Where nothing is known, the general warning sign: an unknown substance never looks like a harmless one. */
-    private List<Map<String, Object>> pictograms(Piece.Hazard hazard) {
-        boolean bare = !hazard.known() && hazard.pictograms().isEmpty();
-        return (bare ? List.of("W001") : hazard.pictograms()).stream().map(pictures::pictogram).toList();
+    private List<Map<String, Object>> pictograms(List<String> codes, boolean known) {
+        return (known || !codes.isEmpty() ? codes : List.of("W001")).stream().map(pictures::pictogram).toList();
     }
 
     private List<Object> steps(Piece.Steps steps) {

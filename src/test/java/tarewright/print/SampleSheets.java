@@ -166,7 +166,43 @@ final class SampleSheets {
         return sheet(Sheet.Kind.SAFETY, "Safety panel", paper, pieces);
     }
 
+    static Sheet prep(Sheet.Paper paper) {
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(h(2, "Totals for 14 groups and 10 % spare"));
+        pieces.add(new Piece.Table(List.of(), List.of(t("item"), t("for a group"), t("for the class"), t("done")), List.of(
+                List.of(t("magnesium ribbon, 1.10 g/m"), t("72 mm"), t("1.11 m"), List.of(blank(4, "done"))),
+                List.of(t("hydrochloric acid, 1.0 mol/L"), t("10.0 mL"), t("154 mL; make 200 mL"), List.of(blank(4, "done")))),
+                List.of(false, true, true, false), false, Piece.Use.READ));
+        pieces.add(h(2, "Make up: hydrochloric acid, 1.0 mol/L, 200 mL"));
+        pieces.add(new Piece.Steps(1, List.of(
+                List.of(caution("DANGER", 0, "The concentrated acid burns skin and eyes.", "Its vapour attacks the airways.", "Work in the hood, with goggles and gloves; pour acid into water."),
+                        p(w("Measure "), q("150 mL"), w(" of water into the beaker."))),
+                List.of(p(w("Add "), q("16.7 mL"), w(" of concentrated acid, stirring."))),
+                List.of(p(w("Make up to "), q("200 mL"), w(" and label."))))));
+        pieces.add(h(2, "Waste"));
+        pieces.add(p(t("About 140 mL of dilute acid, into the tray for dilute acid waste.")));
+        return sheet(Sheet.Kind.PREP, "Prep sheet", paper, pieces);
+    }
+
+    static Sheet labels(Sheet.Paper paper) {
+        List<Piece.Label> labels = new ArrayList<>();
+        labels.add(label("Hydrochloric acid", "1.0 mol/L", List.of(), "", List.of("No hazard class at this strength by EU CLP."), true));
+        labels.add(label("Hydrochloric acid, concentrated", "37 % w/w", List.of("GHS05", "GHS07"), "Danger", List.of("H290 May be corrosive to metals.",
+                "H314 Causes severe skin burns and eye damage.", "H335 May cause respiratory irritation."), true));
+        labels.add(label("Residue", "", List.of(), "", List.of("Hazards not known: treat as hazardous."), false));
+        labels.add(label("Copper(II) sulfate solution", "0.50 mol/L", List.of("GHS05", "GHS07", "GHS09"), "Danger", List.of("H302 Harmful if swallowed.",
+                "H318 Causes serious eye damage.", "H410 Very toxic to aquatic life with long lasting effects."), true));
+        for (int i = 0; i < 6; i++) {
+            labels.add(label("Magnesium ribbon", "clean, 1.10 g/m", List.of("GHS02"), "Danger", List.of("H228 Flammable solid."), true));
+        }
+        return sheet(Sheet.Kind.LABELS, "Labels", paper, List.of(new Piece.Labels(new Piece.LabelGrid(2, 4, 13, 6), labels)));
+    }
+
+    private static Piece.Label label(String name, String detail, List<String> pictograms, String signal, List<String> statements, boolean known) {
+        return new Piece.Label(t(name), t(detail), pictograms, signal, statements, List.of("2041-02-03  H1 v7k2  Fennick Quay Evening College"), known);
+    }
+
     static List<Sheet> all(Sheet.Paper paper) {
-        return List.of(handout(paper), key(paper), safety(paper));
+        return List.of(handout(paper), key(paper), safety(paper), prep(paper), labels(paper));
     }
 }
