@@ -1,8 +1,11 @@
 package tarewright.procedure.syntax;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
@@ -14,7 +17,6 @@ import org.commonmark.node.OrderedList;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.SourceSpan;
 import org.commonmark.node.ThematicBreak;
-import org.commonmark.ext.gfm.tables.TableBlock;
 import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.text.SourceText;
 import tarewright.text.Span;
@@ -30,6 +32,7 @@ final class BodyReader {
     private final Optional<Around> around;
     private final StrayBraces braces;
     private final Findings findings;
+    private final List<LinkReferenceDefinition> definitions = new ArrayList<>();
 
     private BodyReader(Places places, Optional<Around> around, StrayBraces braces, Findings findings) {
         this.places = places;
@@ -55,7 +58,24 @@ final class BodyReader {
             findings.add(new SyntaxFinding.TableTooLarge(Limits.CELLS, LargeTable.in(places, text)));
         }
         Node tree = document.orElseGet(() -> Markdown.parseWithoutTables(text));
-        return new BodyReader(places, around, braces, findings).parts(tree, 0);
+        BodyReader reader = new BodyReader(places, around, braces, findings);
+        List<Part> parts = reader.parts(tree, 0);
+        reader.tellUnusedDefinitions(parts);
+        return parts;
+    }
+
+    /** A definition prints nowhere; one that no link uses may have been meant as words. */
+    private void tellUnusedDefinitions(List<Part> parts) {
+        Set<String> used = new HashSet<>();
+        Part.walk(parts, part -> part.inlines().forEach(top -> Inline.walk(top, inline -> {
+            if (inline instanceof Inline.Link link) {
+                used.add(link.destination());
+            } else if (inline instanceof Inline.Picture picture) {
+                used.add(picture.destination());
+            }
+        })));
+        definitions.stream().filter(definition -> !used.contains(definition.getDestination()))
+                .forEach(definition -> findings.add(new SyntaxFinding.DefinitionNotUsed(definition.getLabel(), places.of(definition))));
     }
 
     private List<Part> parts(Node parent, int depth) {
@@ -77,7 +97,9 @@ final class BodyReader {
             if (!inlines.isEmpty()) {
                 parts.add(new Part.Paragraph(inlines, places.of(node)));
             }
-        } else if (!(node instanceof LinkReferenceDefinition)) {
+        } else if (node instanceof LinkReferenceDefinition definition) {
+            definitions.add(definition);
+        } else {
             parts.add(part(node, depth));
         }
     }

@@ -1,5 +1,7 @@
 package tarewright.procedure.syntax;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.commonmark.node.SourceSpan;
 
 /**
@@ -9,12 +11,25 @@ import org.commonmark.node.SourceSpan;
 final class CellPlaces implements InlinePlaces {
     private final Places places;
     private final int cell;
-    private final String content;
+    private final int end;
+    /** Where the escaped bars stand as the parser counts, rising. */
+    private final int[] bars;
 
     CellPlaces(Places places, SourceSpan cell) {
         this.places = places;
         this.cell = places.start(cell);
-        this.content = places.source().content().substring(this.cell, places.end(cell));
+        this.end = places.end(cell);
+        this.bars = bars(places.source().content().substring(this.cell, end));
+    }
+
+    private static int[] bars(String content) {
+        IntStream.Builder bars = IntStream.builder();
+        int taken = 0;
+        for (int at = content.indexOf("\\|"); at >= 0; at = content.indexOf("\\|", at + 2)) {
+            bars.add(at - taken);
+            taken++;
+        }
+        return bars.build().toArray();
     }
 
     @Override
@@ -28,11 +43,7 @@ final class CellPlaces implements InlinePlaces {
     }
 
     private int restored(int offset) {
-        int counted = offset - cell;
-        int taken = 0;
-        for (int pipe = content.indexOf("\\|"); pipe >= 0 && pipe - taken < counted; pipe = content.indexOf("\\|", pipe + 2)) {
-            taken++;
-        }
-        return Math.min(cell + counted + taken, cell + content.length());
+        int before = Arrays.binarySearch(bars, offset - cell);
+        return Math.min(offset + (before < 0 ? -before - 1 : before), end);
     }
 }

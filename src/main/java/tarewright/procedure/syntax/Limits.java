@@ -8,6 +8,8 @@ final class Limits {
     static final int NESTING = 20;
     /** Emphasis and links one inside another; deeper marks stay text. */
     static final int INLINE_NESTING = 32;
+    /** Runs of emphasis marks in one block; further ones stay text. */
+    static final int MARKS = 2_000;
     /** Fields in one block or in the front matter. */
     static final int FIELDS = 500;
     /** UTF-16 units in the value of one field. */

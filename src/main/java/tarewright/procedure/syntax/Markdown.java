@@ -53,6 +53,7 @@ final class Markdown {
                 .maxInlineNesting(Limits.INLINE_NESTING)
                 .customBlockParserFactory(new CommentBlock.Factory())
                 .customInlineContentParserFactory(new ReferenceParser.Factory())
-                .customInlineContentParserFactory(new CommentParser.Factory());
+                .customInlineContentParserFactory(new CommentParser.Factory())
+                .customInlineContentParserFactory(new ManyMarks.Factory());
     }
 }

@@ -180,6 +180,19 @@ public sealed interface SyntaxFinding extends Finding {
         }
     }
 
+    /** {@code [label]: destination} with no link to it. */
+    record DefinitionNotUsed(String label, Span at) implements SyntaxFinding {
+        @Override
+        public String id() {
+            return "definition-not-used";
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
     record NestedTooDeep(int limit, Span at) implements SyntaxFinding {
         @Override
         public String id() {
