@@ -72,23 +72,26 @@ class PublishedUncertaintyTest {
     }
 
     /**
-     * GUM H.2: resistance, reactance and impedance from voltage, current and phase that were measured together. Their printed correlations, r(V,I) = -0.36, r(V,φ) = 0.86,
-     * r(I,φ) = -0.65, are carried by three common sources: each quantity is a sum of them (the Cholesky factor of the correlation matrix).
+     * GUM H.2: resistance, reactance and impedance from voltage, current and phase, five of each measured together. The five sets (Table H.2, from memory; they
+     * give back the printed means, uncertainties and correlations) are five common sources: each mean moves with the deviation of each set, which carries the
+     * correlations -0.36, 0.86 and -0.65.
      */
     @Test
     void correlatedVoltageCurrentAndPhase() {
-        double vi = -0.36;
-        double vp = 0.86;
-        double ip = -0.65;
-        double l22 = Math.sqrt(1 - vi * vi);
-        double l32 = (ip - vi * vp) / l22;
-        double l33 = Math.sqrt(1 - vp * vp - l32 * l32);
-        Figure first = input("z1", 0, 1);
-        Figure second = input("z2", 0, 1);
-        Figure third = input("z3", 0, 1);
-        Figure v = sum(new Term(1, input("V0", 4.9990, 0)), new Term(0.0032, first));
-        Figure i = sum(new Term(1, input("I0", 0.0196610, 0)), new Term(0.0000095 * vi, first), new Term(0.0000095 * l22, second));
-        Figure phi = sum(new Term(1, input("φ0", 1.04446, 0)), new Term(0.00075 * vp, first), new Term(0.00075 * l32, second), new Term(0.00075 * l33, third));
+        List<Figure> sets = new ArrayList<>();
+        for (int k = 1; k <= 5; k++) {
+            sets.add(input("set " + k, 0, 1));
+        }
+        Figure v = mean(sets, 5.007, 4.994, 5.005, 4.990, 4.999);
+        Figure i = mean(sets, 0.019663, 0.019639, 0.019640, 0.019685, 0.019678);
+        Figure phi = mean(sets, 1.0456, 1.0438, 1.0468, 1.0428, 1.0433);
+        assertEquals(4.9990, v.value(), 0.00005);
+        assertEquals(0.0032, v.standardUncertainty(), 0.00005);
+        assertEquals(0.0000095, i.standardUncertainty(), 0.00000005);
+        assertEquals(0.00075, phi.standardUncertainty(), 0.000005);
+        assertEquals(-0.36, correlation(v, i), 0.005);
+        assertEquals(0.86, correlation(v, phi), 0.005);
+        assertEquals(-0.65, correlation(i, phi), 0.005);
         Figure cos = Figure.of(Symbol.alone("cos"), Unit.ONE, new Step.Relation("cosine", "definition", List.of(phi), of -> Math.cos(of[0])));
         Figure sin = Figure.of(Symbol.alone("sin"), Unit.ONE, new Step.Relation("sine", "definition", List.of(phi), of -> Math.sin(of[0])));
         Figure r = product(1, new Power(v, 1), new Power(i, -1), new Power(cos, 1));
@@ -97,10 +100,25 @@ class PublishedUncertaintyTest {
         assertEquals(127.732, r.value(), 0.0005);
         assertEquals(219.847, x.value(), 0.0005);
         assertEquals(254.260, z.value(), 0.0005);
-        // The correlations are printed to two digits only, so the last digit of the uncertainties is open by one.
-        assertEquals(0.071, r.standardUncertainty(), 0.001);
-        assertEquals(0.295, x.standardUncertainty(), 0.001);
-        assertEquals(0.236, z.standardUncertainty(), 0.001);
+        assertEquals(0.071, r.standardUncertainty(), 0.0005);
+        assertEquals(0.295, x.standardUncertainty(), 0.0005);
+        assertEquals(0.236, z.standardUncertainty(), 0.0005);
+    }
+
+    /** The mean of observations, each a source of its own that other means may share. */
+    private static Figure mean(List<Figure> sets, double... observations) {
+        double mean = java.util.Arrays.stream(observations).average().orElseThrow();
+        List<Term> terms = new ArrayList<>(List.of(new Term(1, input("mean", mean, 0))));
+        for (int k = 0; k < observations.length; k++) {
+            terms.add(new Term((observations[k] - mean) / Math.sqrt(observations.length * (observations.length - 1.0)), sets.get(k)));
+        }
+        return sum(terms.toArray(Term[]::new));
+    }
+
+    private static double correlation(Figure a, Figure b) {
+        double covariance = a.gradient().parts().stream().mapToDouble(p -> p.derivative() * b.gradient().withRespectTo(p.source())
+                * p.source().ownUncertainty() * p.source().ownUncertainty()).sum();
+        return covariance / a.standardUncertainty() / b.standardUncertainty();
     }
 
     /** A law: an input that is used twice counts once, so m/m has no uncertainty and m + m twice that of m. */
