@@ -3,8 +3,8 @@ package tarewright.wording;
 import java.util.Optional;
 
 /**
- * A coefficient as a person would write it: a whole number or a simple fraction where it is one, so that of 2/3 the 2 stands above the
- * stroke and the 3 below.
+ * A coefficient as a person would write it: a whole number or a simple fraction where it is one, so that of 2/3 the 2 stands
+ * above the stroke and the 3 below.
  *
  * @param above positive
  * @param below positive and whole

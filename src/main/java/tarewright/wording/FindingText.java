@@ -60,7 +60,10 @@ public final class FindingText {
         return finding.at() + ": " + severity(finding.severity()) + ": " + said.headline();
     }
 
-    /** The long form: headline, the source line with carets, what to write instead, what else is known. Ends without a line end. */
+    /**
+     * The long form: headline, the source line with carets, what to write instead, what else is known. Ends without a line
+     * end.
+     */
     public String full(Finding finding) {
         FindingWords.Words said = words.words(finding);
         List<String> lines = new ArrayList<>();
@@ -68,8 +71,8 @@ public final class FindingText {
         pointed(finding.at()).forEach(line -> lines.add(INDENT + line));
         said.mend().forEach(mend -> lines.add(INDENT + labels.get("write-instead") + " " + mend));
         said.more().forEach(more -> lines.add(INDENT + more));
-        otherLines(finding).forEach(span -> lines.add(INDENT + labels.get("see-also") + " " + span.source().name() + ":" + span.line()
-                + ": " + pointed(span).get(0)));
+        otherLines(finding).forEach(span -> lines.add(INDENT + labels.get("see-also") + " " + lineName(span) + ": "
+                + pointed(span).get(0)));
         lines.add(INDENT + labels.get("more") + " " + finding.id());
         return lines.stream().map(String::stripTrailing).collect(Collectors.joining("\n"));
     }

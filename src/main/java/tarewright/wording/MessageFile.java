@@ -15,8 +15,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Words by key in one language, each key that the language lacks in English. The files are UTF-8, one for each subject and language:
- * {@code findings_en.properties}.
+ * Words by key in one language, each key that the language lacks in English. The files are UTF-8, one for each subject and
+ * language: {@code findings_en.properties}.
  */
 public final class MessageFile {
     private static final String FOLDER = "/tarewright/words/";
@@ -61,8 +61,8 @@ public final class MessageFile {
     }
 
     /**
-     * The words under {@code key}, or those under {@code key.1}, {@code key.2} … in their order; none if there are none. All are of
-     * one language.
+     * The words under {@code key}, or those under {@code key.1}, {@code key.2} … in their order; none if there are none. All
+     * are of one language.
      */
     public List<String> variants(String key) {
         return layers.stream().map(layer -> variants(layer, key)).filter(found -> !found.isEmpty()).findFirst().orElse(List.of());

@@ -8,12 +8,12 @@ import tarewright.quantity.Digits;
 import tarewright.quantity.Unit;
 
 /**
- * Numbers and figures as text. In print: the decimal mark of the language, a true minus sign, a narrow no-break space between number
- * and unit (SI Brochure, 9th edition, 5.4.3: a space always stands there, before % too), powers of ten for what is very large or very
- * small. Plain: a decimal point, an ordinary space, {@code 6.02e23}, whatever the language.
+ * Numbers and figures as text. In print: the decimal mark of the language, a true minus sign, a narrow no-break space
+ * between number and unit (SI Brochure, 9th edition, 5.4.3: a space always stands there, before % too), powers of ten for
+ * what is very large or very small. Plain: a decimal point, an ordinary space, {@code 6.02e23}, whatever the language.
  *
- * <p>A figure is shown to the decimals that are fixed for it, else to the place of the first digit of its standard uncertainty, else to
- * four significant figures without zeros at the end.
+ * <p>A figure is shown to the decimals that are fixed for it, else to the place of the first digit of its standard
+ * uncertainty, else to four significant figures without zeros at the end.
  */
 public final class Numbers {
     /** Between a number and its unit, where no line may break. */
@@ -33,7 +33,10 @@ public final class Numbers {
         this.mark = mark;
     }
 
-    /** @param language BCP 47; the decimal mark is that of the language where it is spoken: {@code es} a comma, {@code es-MX} a point */
+    /**
+     * @param language BCP 47; the decimal mark is that of the language where it is spoken: {@code es} a comma, {@code es-MX}
+     * a point
+     */
     public static Numbers in(String language) {
         char mark = DecimalFormatSymbols.getInstance(Locale.forLanguageTag(language)).getDecimalSeparator();
         return new Numbers(mark == ',' ? ',' : '.');

@@ -128,8 +128,9 @@ final class StepWriter {
     /** @param spelled whether it is written out though it has a name @param factor whether a temperature counts in kelvin */
     private List<Worked> operand(Figure figure, boolean spelled, boolean factor) {
         Figure meant = meant(figure);
-        boolean given = meant.from().isEmpty();
-        if ((isUnnamed(meant) || spelled) && !given && !(meant.step() instanceof Step.Set) && !(meant.step() instanceof Step.Read)) {
+        boolean rounded = meant.step() instanceof Step.Set || meant.step() instanceof Step.Read;
+        boolean workedOut = !meant.from().isEmpty() && !rounded;
+        if (workedOut && (isUnnamed(meant) || spelled)) {
             return written(meant.step());
         }
         return List.of(values || isUnnamed(meant) ? amount(meant, factor) : name(meant.symbol()));

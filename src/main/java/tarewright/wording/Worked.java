@@ -87,7 +87,9 @@ public sealed interface Worked {
             boolean sum = above.stream().anyMatch(piece -> piece instanceof Sign sign && !sign.isTimes());
             String over = Worked.plain(above);
             String under = Worked.plain(below);
-            return (sum ? "(" + over + ")" : over) + " / " + (below.size() > 1 ? "(" + under + ")" : under);
+            // A symbol such as m/l has a stroke of its own.
+            boolean stroke = below.get(0) instanceof Name name && name.letter().contains("/");
+            return (sum ? "(" + over + ")" : over) + " / " + (below.size() > 1 || stroke ? "(" + under + ")" : under);
         }
     }
 
@@ -126,7 +128,12 @@ public sealed interface Worked {
         }
     }
 
-    /** A value from a table or an equation that is not spelled out. @param words its name @param at the word before what it is taken at */
+    /**
+     * A value from a table or an equation that is not spelled out.
+     *
+     * @param words its name
+     * @param at the word before what it is taken at
+     */
     record Looked(String words, String at, List<List<Worked>> inputs) implements Worked {
         public Looked {
             inputs = inputs.stream().map(List::copyOf).toList();

@@ -13,8 +13,9 @@ import tarewright.derivation.Step;
 /**
  * The calculation behind a figure, line by line from what is known to the result.
  *
- * <p>Each worked-out figure has one line. What was typed, set on an instrument or read off one is where a calculation starts, and a
- * molar mass is taken as known unless it is asked for. A figure that only takes another over has no line of its own.
+ * <p>Each worked-out figure has one line. What was typed, set on an instrument or read off one is where a calculation
+ * starts, and a molar mass is taken as known unless it is asked for. A figure that only takes another over has no line of
+ * its own.
  */
 public final class WorkedLines {
     private static final String MOLAR_MASS = "M";
@@ -81,10 +82,13 @@ public final class WorkedLines {
     private WorkedLine line(Figure figure) {
         List<Worked> symbols = new StepWriter(figure, false, numbers, words).written(figure.step());
         List<Worked> values = new StepWriter(figure, true, numbers, words).written(figure.step());
-        boolean same = symbols.equals(values);
+        Worked.Amount result = StepWriter.amount(figure, numbers);
         boolean looked = figure.step() instanceof Step.Relation;
-        return new WorkedLine(figure, Worked.Name.of(figure.symbol()), same && !looked ? List.of() : symbols,
-                looked ? List.of() : Cancelling.in(values), StepWriter.amount(figure, numbers), Optional.empty());
+        boolean bare = symbols.equals(values) && !looked;
+        // One figure taken over as it is: its number would stand there twice.
+        boolean again = looked || !bare && Worked.plain(values).equals(result.plain());
+        return new WorkedLine(figure, Worked.Name.of(figure.symbol()), bare ? List.of() : symbols,
+                again ? List.of() : Cancelling.in(values), result, Optional.empty());
     }
 
     /** Empty where the amount was a whole number of divisions already. */

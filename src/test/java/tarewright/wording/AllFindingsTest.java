@@ -43,7 +43,8 @@ class AllFindingsTest {
             Class<?> type = each.reflect();
             if (type.isRecord() && isTrouble(type)) {
                 for (Object made : Samples.of(type)) {
-                    byId.computeIfAbsent(id(made), id -> new ArrayList<>()).add(new Made(type, (made instanceof Finding finding ? finding.fields() : Facts.ofTrouble(made)).keySet()));
+                    Map<String, Object> fields = made instanceof Finding finding ? finding.fields() : Facts.ofTrouble(made);
+                    byId.computeIfAbsent(id(made), id -> new ArrayList<>()).add(new Made(type, fields.keySet()));
                 }
             }
         }
@@ -77,7 +78,7 @@ class AllFindingsTest {
     @Test
     void findsTheFindings() {
         assertTrue(byId.size() > 100, byId.keySet().toString());
-        assertTrue(byId.containsKey("unknown-unit") && byId.containsKey("dimensions-differ") && byId.containsKey("unknown-element"));
+        assertTrue(byId.keySet().containsAll(Set.of("unknown-unit", "dimensions-differ", "unknown-element")));
         assertTrue(byId.values().stream().flatMap(List::stream).anyMatch(made -> Finding.class.isAssignableFrom(made.type())));
     }
 
@@ -127,7 +128,8 @@ class AllFindingsTest {
     @Test
     void everyMessageBelongsToAFinding() {
         List<String> stray = messages.keys().stream().filter(key -> !key.startsWith("list.") && !key.startsWith("kind."))
-                .filter(key -> !key.matches("[a-z0-9-]+\\.(says|mend|more)(\\.[0-9]+)?") || !byId.containsKey(key.substring(0, key.indexOf('.'))))
+                .filter(key -> !key.matches("[a-z0-9-]+\\.(says|mend|more)(\\.[0-9]+)?")
+                        || !byId.containsKey(key.substring(0, key.indexOf('.'))))
                 .toList();
         assertEquals(List.of(), stray);
     }

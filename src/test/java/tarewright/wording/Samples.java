@@ -57,8 +57,8 @@ final class Samples {
         if (type instanceof ParameterizedType generic) {
             Class<?> raw = (Class<?>) generic.getRawType();
             Object inner = value(generic.getActualTypeArguments()[0]);
-            return raw == Optional.class ? Optional.of(inner) : raw == List.class ? List.of(inner) : raw == Set.class ? Set.of(inner)
-                    : Map.of(inner, value(generic.getActualTypeArguments()[1]));
+            return raw == Optional.class ? Optional.of(inner) : raw == List.class ? List.of(inner)
+                    : raw == Set.class ? Set.of(inner) : Map.of(inner, value(generic.getActualTypeArguments()[1]));
         }
         Class<?> plain = (Class<?>) type;
         if (plain == String.class || plain == Object.class) {

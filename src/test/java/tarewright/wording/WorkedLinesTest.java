@@ -96,7 +96,10 @@ class WorkedLinesTest {
         assertEquals("n(Mg) = m / M = 0.079 g / 24.305 g/mol = 3.25 mmol", plain(moles.as(Symbol.words("answer"))));
     }
 
-    /** Atomic weights: IUPAC, abridged values of 2021 (Prohaska et al., Pure Appl. Chem. 94 (2022) 573): H 1.0080(2), O 15.999(1). */
+    /**
+     * Atomic weights: IUPAC, abridged values of 2021 (Prohaska et al., Pure Appl. Chem. 94 (2022) 573): H 1.0080(2), O
+     * 15.999(1).
+     */
     @Test
     void molarMassesOnlyWhereAsked() {
         Figure hydrogen = given(Symbol.ofFormula("M", "H"), 1.008, "g/mol", 0.0002 / Math.sqrt(3));
@@ -127,10 +130,25 @@ class WorkedLinesTest {
                 n(Mg) = m / M = 0.079 g / 24.305 g/mol = 3.25 mmol
                 ξ = smallest of n(Mg), n(Mg) / 2 = smallest of 3.25 mmol, 3.25 mmol / 2 = 1.63 mmol""", plain(extent));
         Figure room = given(Symbol.alone("T"), 20, "°C", 0).shownTo(0);
-        assertEquals("p(H2O) = vapour pressure of water at 20 °C = 2.3 kPa", plain(Figure.of(Symbol.ofFormula("p", "H2O"), unit("kPa"),
-                new Step.Relation("vapour pressure of water", "a table", List.of(room), t -> 2300))));
+        assertEquals("p(H2O) = vapour pressure of water at 20 °C = 2.3 kPa", plain(
+                Figure.of(Symbol.ofFormula("p", "H2O"), unit("kPa"),
+                        new Step.Relation("vapour pressure of water", "a table", List.of(room), t -> 2300))));
         assertEquals("ratio = 2 × n(Mg) / 3 = 2 × 3.25 mmol / 3 = 2.17 mmol",
                 plain(Figure.of(Symbol.words("ratio"), unit("mmol"), product(2.0 / 3, moles, 1))).lines().toList().get(1));
+    }
+
+    @Test
+    void aSymbolWithAStrokeOfItsOwnStandsInBrackets() {
+        Figure perLength = given(Symbol.ofFormula("m/l", "Mg"), 1.1, "g/m", 0);
+        assertEquals("l(Mg) = m / (m/l) = 0.079 g / 1.1 g/m = 71.8 mm",
+                plain(Figure.of(Symbol.ofFormula("l", "Mg"), unit("mm"), product(1, mass, 1, perLength, -1))));
+    }
+
+    @Test
+    void aFigureTakenOverShowsItsNumberOnce() {
+        WorkedLine line = lines.of(Figure.of(Symbol.ofFormula("n", "H2"), unit("mmol"), product(1, moles, 1))).get(1);
+        assertEquals("n(H2) = n(Mg) = 3.25 mmol", line.plain());
+        assertEquals(List.of(), line.numbers());
     }
 
     /** Molar gas constant: CODATA 2022, 8.314 462 618 J/(mol K). pV = nRT by hand: 78.2 mL. */
@@ -154,7 +172,8 @@ class WorkedLinesTest {
         Figure area = given(Symbol.alone("A"), 8, "cm²", 0);
         List<Worked> mixed = lines.of(Figure.of(Symbol.alone("h"), unit("cm"), product(1, area, 1, side, -1))).get(0).numbers();
         assertEquals("8 cm² / 2 cm", Worked.plain(mixed));
-        long struck = ((Worked.Amount) ((Worked.Fraction) mixed.get(0)).below().get(0)).unit().stream().filter(UnitPart::struck).count();
+        Worked.Amount below = (Worked.Amount) ((Worked.Fraction) mixed.get(0)).below().get(0);
+        long struck = below.unit().stream().filter(UnitPart::struck).count();
         assertEquals(0, struck, "a part of a square cannot be struck by itself");
     }
 
@@ -166,7 +185,7 @@ class WorkedLinesTest {
         assertEquals("result = 1 / (2 × c) = 1 / (2 × 0.100 mol/L) = 5 L/mol", last("1 / (2 * c)"));
         assertEquals("result = full² / empty = (24.35 mL)² / 0.15 mL = 3.953 L", last("full^2 / empty"));
         assertEquals("result = 2.5 g + 1.5 g = 4.0 g", last("2.5 g + 1.5 g"));
-        assertEquals("result = −full = −24.35 mL = −24.35 mL", last("-full"));
+        assertEquals("result = −full = −24.35 mL", last("-full"));
         assertEquals("result = full / empty − 1 = 24.35 mL / 0.15 mL − 1 = 161.3", last("full / empty - 1"));
     }
 
@@ -188,8 +207,8 @@ class WorkedLinesTest {
                 return List.of();
             }
         };
-        Figure figure = Evaluator.evaluate(Expressions.parse(piece).value().orElseThrow(), Symbol.words("result"), Optional.empty(),
-                lookup).value().orElseThrow();
+        Expression expression = Expressions.parse(piece).value().orElseThrow();
+        Figure figure = Evaluator.evaluate(expression, Symbol.words("result"), Optional.empty(), lookup).value().orElseThrow();
         List<WorkedLine> all = lines.of(figure);
         return all.get(all.size() - 1).plain();
     }

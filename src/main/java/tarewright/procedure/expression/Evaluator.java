@@ -48,7 +48,8 @@ public final class Evaluator {
      */
     public static Found<Optional<Figure>> evaluate(Expression expression, Symbol result, Optional<Unit> shownIn, Lookup lookup) {
         Evaluator evaluator = new Evaluator(lookup);
-        Optional<Figure> figure = evaluator.of(expression).flatMap(working -> evaluator.shown(expression, working, result, shownIn));
+        Optional<Figure> figure = evaluator.of(expression)
+                .flatMap(working -> evaluator.shown(expression, working, result, shownIn));
         return new Found<>(figure, evaluator.findings);
     }
 
@@ -59,8 +60,8 @@ public final class Evaluator {
         Unit unit = shownIn.get();
         if (!unit.dimension().equals(working.dimension())) {
             String text = text(expression);
-            QuantityTrouble trouble = new QuantityTrouble.WrongDimension(text, unit.dimension(), working.dimension(), unit.symbol(),
-                    Units.of(unit.dimension()), 0, expression.span().text().length());
+            QuantityTrouble trouble = new QuantityTrouble.WrongDimension(text, unit.dimension(), working.dimension(),
+                    unit.symbol(), Units.of(unit.dimension()), 0, expression.span().text().length());
             return fail(QuantityFinding.in(expression.span(), trouble));
         }
         Figure figure = Figures.of(working, result);
@@ -117,7 +118,10 @@ public final class Evaluator {
                 ? extreme.shownTo(readings.get(0).decimals().getAsInt()) : extreme, true));
     }
 
-    /** The mean under which the lookup already knows a repeated reading, so that there is one mean and not several; else one of our own. */
+    /**
+     * The mean under which the lookup already knows a repeated reading, so that there is one mean and not several; else one
+     * of our own.
+     */
     private Optional<Working> mean(Expression.Selected selected, Symbol symbol, List<Figure> readings) {
         Optional<Figure> known = lookup.figure(selected.of(), findings::add).filter(f -> f.from().equals(readings));
         if (known.isPresent()) {
@@ -125,7 +129,8 @@ public final class Evaluator {
         }
         double share = 1.0 / readings.size();
         Scale scale = Scale.of(readings.get(0).unit());
-        return Optional.of(new Working.Whole(Figures.sum(symbol, readings.stream().map(r -> new Step.Term(share, r)).toList(), scale), true));
+        List<Step.Term> terms = readings.stream().map(r -> new Step.Term(share, r)).toList();
+            return Optional.of(new Working.Whole(Figures.sum(symbol, terms, scale), true));
     }
 
     private Optional<Working> binary(Expression.Binary binary) {
@@ -184,7 +189,10 @@ public final class Evaluator {
         return Optional.of(base.factors().raised(exponent.orElseThrow().intValue()));
     }
 
-    /** A number that stands in the formula as such, perhaps with a sign; the dimension of a power must be known without reckoning. */
+    /**
+     * A number that stands in the formula as such, perhaps with a sign; the dimension of a power must be known without
+     * reckoning.
+     */
     private static Optional<Double> literal(Expression expression) {
         if (expression instanceof Expression.Negated negated) {
             return literal(negated.of()).map(number -> -number);

@@ -7,8 +7,8 @@ import tarewright.finding.Found;
 import tarewright.procedure.syntax.Fields;
 
 /**
- * Reads the formulas of {@code is} and {@code value}: arithmetic with {@code + - * / ^} and brackets over quantities with units and
- * references without braces. Any text at all is read in bounded time.
+ * Reads the formulas of {@code is} and {@code value}: arithmetic with {@code + - * / ^} and brackets over quantities with
+ * units and references without braces. Any text at all is read in bounded time.
  */
 public final class Expressions {
     static final int MOST_CHARACTERS = 2000;

@@ -13,8 +13,8 @@ import tarewright.quantity.Units;
 
 /**
  * Reads a number with the longest text behind it that is a unit: of {@code 2 L / moles of acid} it takes {@code 2 L}, of
- * {@code 24.0 L/mol * moles of acid} it takes {@code 24.0 L/mol}. A multiplication sign ends a unit, and so does a dot with blanks at
- * its sides.
+ * {@code 24.0 L/mol * moles of acid} it takes {@code 24.0 L/mol}. A multiplication sign ends a unit, and so does a dot with
+ * blanks at its sides.
  */
 final class NumberToken {
     private static final int LONGEST = 120;
@@ -93,7 +93,10 @@ final class NumberToken {
         return digits.lookingAt() ? digits.end() : start + 1;
     }
 
-    /** How far a number with its unit may reach: to a sign that ends it, a second stroke, or a bracket that is not below a stroke. */
+    /**
+     * How far a number with its unit may reach: to a sign that ends it, a second stroke, or a bracket that is not below a
+     * stroke.
+     */
     private int stretchEnd(int last) {
         int most = Math.min(text.length(), last + LONGEST);
         Matcher ends = ENDS.matcher(text).region(last, text.length()).useTransparentBounds(true);

@@ -9,8 +9,8 @@ import tarewright.quantity.QuantityText;
 import tarewright.text.Span;
 
 /**
- * Reads a formula by precedence: sums of products of signed powers. Powers group from the right and bind closer than a sign in front, so
- * that −2^2 is −4. Reading stops at the first trouble.
+ * Reads a formula by precedence: sums of products of signed powers. Powers group from the right and bind closer than a sign
+ * in front, so that −2^2 is −4. Reading stops at the first trouble.
  */
 final class Parser {
     private final Fields.Piece piece;
@@ -170,7 +170,8 @@ final class Parser {
 
     /** What stands behind a sign or a bracket; a finding at that sign if nothing does. */
     private Optional<Placed> operand(Token before, Supplier<Optional<Placed>> read) {
-        if (trouble.isEmpty() && (token instanceof Token.End || token instanceof Token.Close && !(before instanceof Token.Open))) {
+        boolean closed = token instanceof Token.Close && !(before instanceof Token.Open);
+        if (trouble.isEmpty() && (token instanceof Token.End || closed)) {
             fail(new FormulaFinding.OperandMissing(text(before), span(before.from(), before.to())));
         }
         return trouble.isPresent() ? Optional.empty() : read.get();
@@ -198,7 +199,8 @@ final class Parser {
             return;
         }
         String behind = token instanceof Token.Open ? "(…)" : text(token);
-        Optional<String> instead = before.length() + behind.length() > 60 ? Optional.empty() : Optional.of(before + " * " + behind);
+        Optional<String> instead = before.length() + behind.length() > 60 ? Optional.empty()
+                : Optional.of(before + " * " + behind);
         fail(new FormulaFinding.OperatorMissing(Letters.shortened(text(token)), instead, here()));
     }
 

@@ -10,8 +10,8 @@ import tarewright.quantity.Dimension;
 import tarewright.quantity.Unit;
 
 /**
- * A value on its way to being a figure. A chain of products stays open as one product and a chain of sums as one sum, so that each
- * becomes one step; a sum inside a product is closed into a figure without a name.
+ * A value on its way to being a figure. A chain of products stays open as one product and a chain of sums as one sum, so
+ * that each becomes one step; a sum inside a product is closed into a figure without a name.
  */
 sealed interface Working {
     /** The symbol of a figure that has no name: it is shown by its own working, or, if it was typed, by its value. */
@@ -136,7 +136,10 @@ sealed interface Working {
                     dimension.power(exponent));
         }
 
-        /** Powers of one figure on the same side of the stroke become one; above and below it they stay, as the author wrote them. */
+        /**
+         * Powers of one figure on the same side of the stroke become one; above and below it they stay, as the author wrote
+         * them.
+         */
         private static List<Step.Power> joined(List<Step.Power> left, List<Step.Power> right) {
             List<Step.Power> all = new ArrayList<>(left);
             for (Step.Power power : right) {

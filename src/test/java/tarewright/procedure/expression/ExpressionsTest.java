@@ -143,8 +143,9 @@ class ExpressionsTest {
     @Test
     void anyTextIsReadWithoutThrowing() {
         SplittableRandom random = new SplittableRandom(20410204);
-        String[] bits = {"(", ")", "[", "]", "{", "}", "+", "-", "*", "/", "^", "·", "−", "5", "0.5", "1e3", " g", " mol/L", " of ",
-            "mean of ", "to", "Ca(OH)2", "°C", " ", ",", ".", "±", "x", "\uD83D", "\u0301", "100 %", "\n", "10^", "²", "'", "/("};
+        String[] bits = {"(", ")", "[", "]", "{", "}", "+", "-", "*", "/", "^", "·", "−", "5", "0.5", "1e3", " g", " mol/L",
+            " of ", "mean of ", "to", "Ca(OH)2", "°C", " ", ",", ".", "±", "x",
+            "\uD83D", "\u0301", "100 %", "\n", "10^", "²", "'", "/("};
         int read = 0;
         for (int i = 0; i < 20_000; i++) {
             StringBuilder text = new StringBuilder();
