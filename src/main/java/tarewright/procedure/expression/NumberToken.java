@@ -5,10 +5,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tarewright.finding.Finding;
 import tarewright.procedure.syntax.Fields;
+import tarewright.quantity.Dimension;
 import tarewright.quantity.NearUnit;
 import tarewright.quantity.QuantityResult;
 import tarewright.quantity.QuantityText;
 import tarewright.quantity.Typed;
+import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
 
 /**
@@ -19,6 +21,7 @@ import tarewright.quantity.Units;
 final class NumberToken {
     private static final int LONGEST = 120;
     private static final Pattern DIGITS = Pattern.compile("[0-9.,]*[0-9](?:[eE][-+\u2212]?[0-9]+)?");
+    private static final Pattern HYPHEN = Pattern.compile("(\\p{L}+)-[0-9.,]+[\\s\u00A0\u202F]+(\\p{L}+)");
     private static final Pattern PLAIN = Pattern.compile("[0-9]+(?:[.,][0-9]+)?");
     /** Signs that end a quantity, unless what follows makes the number one in powers of ten. */
     private static final Pattern ENDS = Pattern.compile(
@@ -78,13 +81,24 @@ final class NumberToken {
     /** The longest quantity from {@code start} whose last number starts at {@code last}. */
     private Optional<Token.Number> longest(int start, int last) {
         for (int end = stretchEnd(last); end >= digitsEnd(last); end--) {
-            boolean boundary = !Letters.isBlank(text.charAt(end - 1)) && !Letters.insideWord(text, end);
+            boolean boundary = !Letters.isBlank(text.charAt(end - 1)) && !Letters.insideWord(text, end)
+                    && !subtracts(text.substring(start, end));
             if (boundary && QuantityText.parse(text.substring(start, end)) instanceof QuantityResult.Ok ok
                     && ok.typed().upTo().isEmpty()) {
                 return Optional.of(new Token.Number(ok.typed(), start, end));
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether a unit holds what is meant as a difference, {@code 25 mL-5 mL}, rather than a power, {@code J K-1 mol-1}. */
+    private static boolean subtracts(String quantity) {
+        Matcher hyphen = HYPHEN.matcher(quantity);
+        return hyphen.find() && kind(hyphen.group(1)).isPresent() && kind(hyphen.group(1)).equals(kind(hyphen.group(2)));
+    }
+
+    private static Optional<Dimension> kind(String unit) {
+        return Units.symbol(unit).map(Unit::dimension);
     }
 
     /** Where the digits end that start at {@code start}, and an exponent behind them. */

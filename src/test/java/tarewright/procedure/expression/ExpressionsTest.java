@@ -46,6 +46,9 @@ class ExpressionsTest {
             x^2*10^3                                | ((x RAISE [2 ]) MULTIPLY [1e3 ])
             5-3                                     | ([5 ] SUBTRACT [3 ])
             5 mL - 3 mL                             | ([5 mL] SUBTRACT [3 mL])
+            25 mL-5 mL                              | ([25 mL] SUBTRACT [5 mL])
+            25 mL-5.0 L                             | ([25 mL] SUBTRACT [5.0 L])
+            8.314 J K-1 mol-1                       | [8.314 J/(K mol)]
             0.20 ± 0.01 g                           | [0.20 g]
             0.20 g +/- 0.01 g                       | [0.20 g]
             -5 °C                                   | [-5 °C]
