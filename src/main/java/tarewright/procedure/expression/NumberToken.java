@@ -81,8 +81,7 @@ final class NumberToken {
     /** The longest quantity from {@code start} whose last number starts at {@code last}. */
     private Optional<Token.Number> longest(int start, int last) {
         for (int end = stretchEnd(last); end >= digitsEnd(last); end--) {
-            boolean boundary = !Letters.isBlank(text.charAt(end - 1)) && !Letters.insideWord(text, end)
-                    && !subtracts(text.substring(start, end));
+            boolean boundary = !Letters.isBlank(text.charAt(end - 1)) && !Letters.insideWord(text, end);
             if (boundary && QuantityText.parse(text.substring(start, end)) instanceof QuantityResult.Ok ok
                     && ok.typed().upTo().isEmpty()) {
                 return Optional.of(new Token.Number(ok.typed(), start, end));
@@ -91,10 +90,12 @@ final class NumberToken {
         return Optional.empty();
     }
 
-    /** Whether a unit holds what is meant as a difference, {@code 25 mL-5 mL}, rather than a power, {@code J K-1 mol-1}. */
-    private static boolean subtracts(String quantity) {
-        Matcher hyphen = HYPHEN.matcher(quantity);
-        return hyphen.find() && kind(hyphen.group(1)).isPresent() && kind(hyphen.group(1)).equals(kind(hyphen.group(2)));
+    /** Before the hyphen of what is meant as a difference, {@code 25 mL-5 mL}, rather than as a power, {@code J K-1 mol-1}. */
+    private int beforeHyphen(int from, int to) {
+        Matcher hyphen = HYPHEN.matcher(text).region(from, to);
+        boolean difference = hyphen.find() && kind(hyphen.group(1)).isPresent()
+                && kind(hyphen.group(1)).equals(kind(hyphen.group(2)));
+        return difference ? hyphen.end(1) : to;
     }
 
     private static Optional<Dimension> kind(String unit) {
@@ -114,7 +115,7 @@ final class NumberToken {
     private int stretchEnd(int last) {
         int most = Math.min(text.length(), last + LONGEST);
         Matcher ends = ENDS.matcher(text).region(last, text.length()).useTransparentBounds(true);
-        most = ends.find() ? Math.min(most, ends.start()) : most;
+        most = beforeHyphen(last, ends.find() ? Math.min(most, ends.start()) : most);
         int stroke = -1;
         boolean open = false;
         for (int i = last; i < most; i++) {
