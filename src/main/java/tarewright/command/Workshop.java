@@ -28,6 +28,7 @@ import tarewright.text.SourceText;
 final class Workshop {
     /** A procedure is a few pages of text; more than this is something else. */
     static final long MOST_BYTES = 4L << 20;
+    private static final String PROGRAM_VERSION = "0.1.0";
     private static final String OWN_SUBSTANCES = "substances.csv";
 
     private final Outside outside;
@@ -54,6 +55,20 @@ final class Workshop {
         return new Found<>(resolved.value(), inOrder);
     }
 
+    /** What tells one state of the data from another: ours by the program's version, a teacher's own by its text. */
+    String dataVersion(InputFile file) {
+        Optional<Path> own = own(file);
+        try {
+            return PROGRAM_VERSION + (own.isPresent() ? new String(outside.read(own.get(), MOST_BYTES), StandardCharsets.UTF_8) : "");
+        } catch (IOException e) {
+            return PROGRAM_VERSION;
+        }
+    }
+
+    private Optional<Path> own(InputFile file) {
+        return Optional.ofNullable(file.path().toAbsolutePath().getParent()).map(p -> p.resolve(OWN_SUBSTANCES)).filter(outside::isFile);
+    }
+
     private SourceText text(InputFile file, List<Finding> findings) {
         try {
             byte[] bytes = outside.read(file.path(), MOST_BYTES);
@@ -76,7 +91,7 @@ final class Workshop {
 
     /** The packed tables with the teacher's own substances over them, if such a file lies beside the procedure. */
     private ReferenceTables tables(InputFile file, List<Finding> findings) {
-        Optional<Path> own = Optional.ofNullable(file.path().toAbsolutePath().getParent()).map(p -> p.resolve(OWN_SUBSTANCES)).filter(outside::isFile);
+        Optional<Path> own = own(file);
         if (own.isEmpty()) {
             return packed;
         }
