@@ -23,8 +23,10 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "tarewright", importOptions = ImportOption.DoNotIncludeTests.class)
 class FloorsTest {
     /** Lowest first. A class may use its own floor and those before it. */
-    private static final List<String> FLOORS = List.of("text", "finding", "exact", "quantity", "derivation", "chemistry", "safety", "tables",
-            "setting", "procedure.syntax", "procedure.expression", "procedure.declare", "procedure.resolve", "procedure.check", "wording",
+    private static final List<String> FLOORS = List.of("text", "finding", "exact", "quantity", "derivation", "chemistry",
+            "safety", "tables",
+            "setting", "procedure.syntax", "procedure.expression", "procedure.declare", "procedure.resolve",
+                    "procedure.check", "wording",
             "document", "print", "term", "command");
     private static final String[] CORE = packages("exact", "quantity", "derivation", "chemistry", "safety");
     /** Where files are read or written, and the machine's clock and temporary places are known. */
@@ -53,17 +55,20 @@ class FloorsTest {
     }
 
     @ArchTest
-    static final ArchRule NO_PACKAGE_CYCLES = slices().matching("tarewright.(**)").should().beFreeOfCycles().allowEmptyShould(true);
+    static final ArchRule NO_PACKAGE_CYCLES = slices().matching("tarewright.(**)").should().beFreeOfCycles()
+            .allowEmptyShould(true);
 
     /** {@code java.util} without its readers of files and streams, its clock, its locale-dependent words. */
     @ArchTest
     static final ArchRule CORE_IS_PURE = classes().that().resideInAnyPackage(CORE).should().onlyDependOnClassesThat(
-            resideInAnyPackage(CORE).or(resideInAnyPackage("java.lang", "java.lang.invoke", "java.lang.runtime", "java.math", "java.util",
+            resideInAnyPackage(CORE).or(resideInAnyPackage("java.lang", "java.lang.invoke", "java.lang.runtime", "java.math",
+                    "java.util",
                     "java.util.function", "java.util.regex", "java.util.stream"))).allowEmptyShould(true);
 
     @ArchTest
     static final ArchRule CORE_KNOWS_NO_MACHINE = noClasses().that().resideInAnyPackage(CORE).should().dependOnClassesThat()
-            .haveNameMatching("java\\.util\\.(Date|Calendar|GregorianCalendar|TimeZone|Scanner|Formatter|Properties|ResourceBundle|Random|Timer|UUID)")
+            .haveNameMatching("java\\.util\\.(Date|Calendar|GregorianCalendar|TimeZone|Scanner|Formatter|Properties|"
+                    + "ResourceBundle|Random|Timer|UUID)")
             .orShould().accessClassesThat().belongToAnyOf(Runtime.class, ProcessBuilder.class, Thread.class, ClassLoader.class)
             .orShould().callMethod(System.class, "getProperty", String.class)
             .orShould().callMethod(System.class, "getenv", String.class)
@@ -76,7 +81,8 @@ class FloorsTest {
 
     @ArchTest
     static final ArchRule DOCUMENT_IS_DATA = classes().that().resideInAPackage(within("document")).and().areRecords().should()
-            .onlyDependOnClassesThat(resideInAPackage(within("document")).or(resideInAnyPackage("java.."))).allowEmptyShould(true);
+            .onlyDependOnClassesThat(resideInAPackage(within("document")).or(resideInAnyPackage("java..")))
+                    .allowEmptyShould(true);
 
     @ArchTest
     static void eachLibraryShowsInItsPlaceOnly(JavaClasses all) {
@@ -90,14 +96,17 @@ class FloorsTest {
     }
 
     private static ArchRule shows(String library, String... floors) {
-        return noClasses().that().resideOutsideOfPackages(packages(floors)).should().dependOnClassesThat(resideInAPackage(library))
+        return noClasses().that().resideOutsideOfPackages(packages(floors)).should()
+                .dependOnClassesThat(resideInAPackage(library))
                 .allowEmptyShould(true);
     }
 
     /** A library that is not named above is not used at all, so that a new one is a decision. */
     @ArchTest
-    static final ArchRule NO_OTHER_LIBRARY = classes().should().onlyDependOnClassesThat(resideInAnyPackage("tarewright..", "java..", "javax.xml..",
-            "org.w3c.dom..", "org.xml.sax..", "org.commonmark..", "com.fasterxml.jackson..", "freemarker..", "com.openhtmltopdf..",
+    static final ArchRule NO_OTHER_LIBRARY = classes().should().onlyDependOnClassesThat(resideInAnyPackage("tarewright..",
+            "java..", "javax.xml..",
+            "org.w3c.dom..", "org.xml.sax..", "org.commonmark..", "com.fasterxml.jackson..", "freemarker..",
+                    "com.openhtmltopdf..",
             "org.apache.pdfbox..", "org.apache.fontbox..", "org.apache.xmpbox..", "picocli.."));
 
     @ArchTest
@@ -107,16 +116,19 @@ class FloorsTest {
     @ArchTest
     static final ArchRule ONLY_THE_COMMAND_READS_THE_CLOCK = noClasses().that().resideOutsideOfPackage(within("command")).should()
             .callMethod(System.class, "currentTimeMillis").orShould().callMethod(System.class, "nanoTime")
-            .orShould().callMethodWhere(target(owner(resideInAPackage("java.time"))).and(target(nameMatching("now|system.*|tick.*"))));
+            .orShould().callMethodWhere(target(owner(resideInAPackage("java.time")))
+                    .and(target(nameMatching("now|system.*|tick.*"))));
 
     @ArchTest
     static final ArchRule ONLY_THE_COMMAND_SPEAKS = noClasses().that().resideOutsideOfPackage(within("command")).should()
-            .accessField(System.class, "out").orShould().accessField(System.class, "err").orShould().callMethod(System.class, "exit", int.class)
+            .accessField(System.class, "out").orShould().accessField(System.class, "err").orShould().callMethod(System.class,
+                    "exit", int.class)
             .orShould().callMethod(Throwable.class, "printStackTrace");
 
     /** What a machine's language changes without being asked. */
     @ArchTest
-    static final ArchRule NO_DEFAULT_LOCALE = noClasses().should().callMethod(String.class, "format", String.class, Object[].class)
+    static final ArchRule NO_DEFAULT_LOCALE = noClasses().should().callMethod(String.class, "format", String.class,
+            Object[].class)
             .orShould().callMethod(String.class, "formatted", Object[].class)
             .orShould().callMethod(String.class, "toLowerCase").orShould().callMethod(String.class, "toUpperCase")
             .orShould().callMethod(Locale.class, "getDefault");

@@ -61,7 +61,10 @@ public final class Spelling {
         return last[b.length];
     }
 
-    /** How many slips are still taken for a mistyping: none in a single letter, one up to five letters, two up to ten, then three. */
+    /**
+     * How many slips are still taken for a mistyping: none in a single letter, one up to five letters, two up to ten,
+     * then three.
+     */
     private static int reach(int length) {
         return length < 2 ? 0 : length <= 5 ? 1 : length <= 10 ? 2 : 3;
     }

@@ -14,7 +14,8 @@ class SpellingTest {
      * CA/ABC: the example that tells the restricted distance, 3, from the unrestricted one, 2 (from memory).
      */
     @ParameterizedTest
-    @CsvSource({"kitten,sitting,3", "saturday,sunday,3", "CA,ABC,3", "acid,acdi,1", "'',abc,3", "same,same,0", "mL,ml,1", "a𝛥b,ab,1"})
+    @CsvSource({"kitten,sitting,3", "saturday,sunday,3", "CA,ABC,3", "acid,acdi,1", "'',abc,3", "same,same,0", "mL,ml,1",
+            "a𝛥b,ab,1"})
     void distances(String one, String other, int distance) {
         assertEquals(distance, Spelling.distance(one, other));
         assertEquals(distance, Spelling.distance(other, one));

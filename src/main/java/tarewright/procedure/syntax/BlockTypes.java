@@ -6,8 +6,8 @@ import java.util.Set;
 /** The type words that make a fenced code block a typed block. */
 public final class BlockTypes {
     /** Every type, in the order of the manual. */
-    public static final List<String> ALL = List.of("reaction", "solid", "liquid", "solution", "gas", "value", "reading", "apparatus",
-            "caution", "answer", "graph", "waste", "trial", "settled", "key", "prep", "section", "stock");
+    public static final List<String> ALL = List.of("reaction", "solid", "liquid", "solution", "gas", "value", "reading",
+            "apparatus", "caution", "answer", "graph", "waste", "trial", "settled", "key", "prep", "section", "stock");
     private static final Set<String> KNOWN = Set.copyOf(ALL);
     private static final Set<String> NAMED = Set.of("reaction", "solid", "liquid", "solution", "gas", "value", "reading", "graph",
             "section", "stock");

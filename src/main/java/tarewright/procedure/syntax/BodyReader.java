@@ -75,7 +75,8 @@ final class BodyReader {
             }
         })));
         definitions.stream().filter(definition -> !used.contains(definition.getDestination()))
-                .forEach(definition -> findings.add(new SyntaxFinding.DefinitionNotUsed(definition.getLabel(), places.of(definition))));
+                .map(definition -> new SyntaxFinding.DefinitionNotUsed(definition.getLabel(), places.of(definition)))
+                .forEach(findings::add);
     }
 
     private List<Part> parts(Node parent, int depth) {
@@ -142,7 +143,8 @@ final class BodyReader {
         for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
             items.add(new Part.Item(parts(item, depth), places.of(item)));
         }
-        Optional<Integer> start = list instanceof OrderedList ordered ? Optional.of(ordered.getMarkerStartNumber()) : Optional.empty();
+        Optional<Integer> start = list instanceof OrderedList ordered ? Optional.of(ordered.getMarkerStartNumber())
+                : Optional.empty();
         return new Part.Items(start.isPresent(), start.orElse(1), items, span);
     }
 

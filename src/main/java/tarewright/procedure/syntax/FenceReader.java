@@ -32,23 +32,19 @@ final class FenceReader {
 
     /** @param around the typed block that this one stands in, which it must not */
     Part read(FencedCodeBlock block, Optional<BodyReader.Around> around) {
-        Span span = places.of(block);
         Piece opening = line(block.getSourceSpans().get(0)).trimmed();
-        Piece info = opening.part(Math.min(block.getOpeningFenceLength(), opening.text().length()), opening.text().length()).trimmed();
+        Piece info = withoutFence(opening);
         Piece type = firstWord(info);
         boolean known = BlockTypes.isKnown(type.text());
-        Optional<Piece> swallowed = known ? fenceInside(block) : Optional.empty();
-        if (known && around.isPresent()) {
-            findings.add(new SyntaxFinding.BlockInsideBlock(type.text(), around.get().type(), type.span(), around.get().typeSpan()));
-        } else if (known && swallowed.isPresent()) {
-            String inner = firstWord(withoutFence(swallowed.get())).text();
-            findings.add(new SyntaxFinding.BlockInsideBlock(inner, type.text(), swallowed.get().span(), opening.span()));
+        Optional<SyntaxFinding> misplaced = known ? misplaced(block, opening, type, around) : Optional.empty();
+        if (misplaced.isPresent()) {
+            findings.add(misplaced.get());
         } else if (block.getClosingFenceLength() == null) {
             String fence = block.getFenceCharacter().repeat(block.getOpeningFenceLength());
             findings.add(new SyntaxFinding.FenceNotClosed(fence, opening.span()));
         }
         if (known && around.isEmpty()) {
-            return typed(block, type, info, span);
+            return typed(block, type, info, places.of(block));
         }
         if (!known && around.isEmpty()) {
             List<String> nearest = Spelling.nearInAnyCase(type.text(), BlockTypes.ALL);
@@ -56,7 +52,22 @@ final class FenceReader {
                 findings.add(new SyntaxFinding.UnknownBlockType(type.text(), nearest, type.span()));
             }
         }
-        return new Part.Literal(block.getLiteral(), span);
+        return new Part.Literal(block.getLiteral(), places.of(block));
+    }
+
+    /** Whether this block stands in another, or another in this one, whose closing fence was forgotten. */
+    private Optional<SyntaxFinding> misplaced(FencedCodeBlock block, Piece opening, Piece type,
+            Optional<BodyReader.Around> around) {
+        if (around.isPresent()) {
+            return Optional.of(new SyntaxFinding.BlockInsideBlock(
+                    type.text(), around.get().type(), type.span(), around.get().typeSpan()));
+        }
+        if (BlockTypes.holdsMarkdown(type.text())) {
+            return Optional.empty();
+        }
+        return allContent(block).stream().filter(FenceReader::isOpeningFence).map(Piece::trimmed).findFirst()
+                .map(inner -> new SyntaxFinding.BlockInsideBlock(
+                        firstWord(withoutFence(inner)).text(), type.text(), inner.span(), opening.span()));
     }
 
     private TypedBlock typed(FencedCodeBlock block, Piece type, Piece info, Span span) {
@@ -108,13 +119,6 @@ final class FenceReader {
         List<SourceSpan> spans = block.getSourceSpans();
         int end = block.getClosingFenceLength() == null ? spans.size() : spans.size() - 1;
         return spans.subList(1, Math.max(end, 1)).stream().map(this::line).toList();
-    }
-
-    /** A line inside a block of fields that looks like the opening fence of another block: the closing one was forgotten. */
-    private Optional<Piece> fenceInside(FencedCodeBlock block) {
-        String type = block.getInfo() == null ? "" : block.getInfo();
-        return BlockTypes.holdsMarkdown(Spaces.single(type).split(" ", 2)[0]) ? Optional.empty()
-                : allContent(block).stream().filter(FenceReader::isOpeningFence).map(Piece::trimmed).findFirst();
     }
 
     private static boolean isOpeningFence(Piece line) {

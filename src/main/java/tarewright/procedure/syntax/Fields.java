@@ -26,7 +26,8 @@ public record Fields(List<Field> all) {
      *
      * @param key folded to lower case and single spaces
      * @param keySpan the key as it stands
-     * @param lines the value: the rest of the key's line (if not empty), then each continuation line, each trimmed and with its place
+     * @param lines the value: the rest of the key's line (if not empty), then each continuation line, each trimmed and
+     *         with its place
      * @param span from the key to the end of the value
      */
     public record Field(String key, Span keySpan, List<Piece> lines, Span span) {

@@ -6,7 +6,8 @@ import java.util.function.Consumer;
 import tarewright.text.Span;
 
 /** A block of the Markdown body. */
-public sealed interface Part permits Part.Heading, Part.Paragraph, Part.Items, Part.Table, Part.Quote, Part.Literal, Part.Rule, TypedBlock {
+public sealed interface Part permits Part.Heading, Part.Paragraph, Part.Items, Part.Table, Part.Quote, Part.Literal,
+        Part.Rule, TypedBlock {
     /** Where it stands. */
     Span span();
 
@@ -66,12 +67,17 @@ public sealed interface Part permits Part.Heading, Part.Paragraph, Part.Items, P
 
         /** The answer blocks that stand directly in this item (not in a nested list). */
         public List<TypedBlock> answers() {
-            return parts.stream().filter(p -> p instanceof TypedBlock b && b.type().equals("answer")).map(p -> (TypedBlock) p).toList();
+            return parts.stream().filter(p -> p instanceof TypedBlock b && b.type().equals("answer")).map(p -> (TypedBlock) p)
+                    .toList();
         }
 
-        /** An item is a question if an answer stands in it, or in an item of a list nested in it (a question with lettered parts). */
+        /**
+         * An item is a question if an answer stands in it, or in an item of a list nested in it (a question with
+         * lettered parts).
+         */
         public boolean isQuestion() {
-            return !answers().isEmpty() || parts.stream().anyMatch(p -> p instanceof Items list && list.items().stream().anyMatch(Item::isQuestion));
+            return !answers().isEmpty() || parts.stream().anyMatch(
+                    p -> p instanceof Items list && list.items().stream().anyMatch(Item::isQuestion));
         }
     }
 

@@ -20,7 +20,12 @@ public sealed interface SyntaxFinding extends Finding {
         }
     }
 
-    /** A control character or half a surrogate pair, read as U+FFFD. @param character as {@code U+0000} @param times in the file */
+    /**
+     * A control character or half a surrogate pair, read as U+FFFD.
+     *
+     * @param character as {@code U+0000}
+     * @param times in the file
+     */
     record ControlCharacter(String character, int times, Span at) implements SyntaxFinding {
         @Override
         public String id() {
@@ -36,7 +41,11 @@ public sealed interface SyntaxFinding extends Finding {
         }
     }
 
-    /** A line where a field should stand, without a colon or with nothing before it. @param where a block's type, or {@code front matter} */
+    /**
+     * A line where a field should stand, without a colon or with nothing before it.
+     *
+     * @param where a block's type, or {@code front matter}
+     */
     record NotAField(String where, Span at) implements SyntaxFinding {
         @Override
         public String id() {
@@ -56,7 +65,11 @@ public sealed interface SyntaxFinding extends Finding {
         }
     }
 
-    /** More fields than are read. @param where a block's type, or {@code front matter} */
+    /**
+     * More fields than are read.
+     *
+     * @param where a block's type, or {@code front matter}
+     */
     record TooManyFields(String where, int limit, Span at) implements SyntaxFinding {
         @Override
         public String id() {
@@ -71,7 +84,11 @@ public sealed interface SyntaxFinding extends Finding {
         }
     }
 
-    /** A word behind a fence that looks meant as a type. @param nearest the types that it may mean, the nearest first */
+    /**
+     * A word behind a fence that looks meant as a type.
+     *
+     * @param nearest the types that it may mean, the nearest first
+     */
     record UnknownBlockType(String type, List<String> nearest, Span at) implements SyntaxFinding {
         public UnknownBlockType {
             nearest = List.copyOf(nearest);
@@ -110,7 +127,12 @@ public sealed interface SyntaxFinding extends Finding {
         }
     }
 
-    /** A fence opens inside a typed block. @param inner its type @param outer the type of the block around it */
+    /**
+     * A fence opens inside a typed block.
+     *
+     * @param inner its type
+     * @param outer the type of the block around it
+     */
     record BlockInsideBlock(String inner, String outer, Span at, Span around) implements SyntaxFinding {
         @Override
         public String id() {
@@ -123,7 +145,11 @@ public sealed interface SyntaxFinding extends Finding {
         }
     }
 
-    /** A fence that nothing closes. @param fence what would close it */
+    /**
+     * A fence that nothing closes.
+     *
+     * @param fence what would close it
+     */
     record FenceNotClosed(String fence, Span at) implements SyntaxFinding {
         @Override
         public String id() {

@@ -49,7 +49,8 @@ final class TableReader {
             } else {
                 Span span = places.of(cell);
                 InlinePlaces within = new CellPlaces(places, cell.getSourceSpans().get(0));
-                cells.add(new Part.Cell(new InlineReader(within, rowSpan.source(), span.start(), braces, findings).read(cell), span));
+                cells.add(new Part.Cell(new InlineReader(within, rowSpan.source(), span.start(), braces,
+                        findings).read(cell), span));
                 end = span.end();
             }
         }

@@ -13,10 +13,14 @@ import tarewright.text.SourceText;
 
 /** Any text at all is read, and the law of places holds of what comes out. */
 class AnyTextTest {
-    private static final List<String> SCRAPS = List.of("\n", "\n", "\n", "\n\n", "\n\n", " ", " ", "  ", "    ", "\t", "- ", "1. ", "2) ", "> ", ">", "# ",
-            "---\n", "===\n", "```", "```\n", "```solid acid\n", "```answer\n", "```key\n", "````prep\n", "````\n", "~~~ reaction R\n", "~~~\n",
-            "mass: 2 g\n", "key : value; other", "| a | b |\n|---|:-:|\n", "|", " | ", "\\|", "{", "}", "{acid}", "{mass of\n acid}", "\\{", "\\}", "\\",
-            "*", "**", "_", "`", "``", "[", "](x)", "![", "](p.png)", "]", "<b>", "</b>", "<!-- note -->", "<!--", "-->", "&amp;", "&deg;", "&", "<",
+    private static final List<String> SCRAPS = List.of("\n", "\n", "\n", "\n\n", "\n\n", " ", " ", "  ", "    ", "\t", "- ",
+            "1. ", "2) ", "> ", ">", "# ",
+            "---\n", "===\n", "```", "```\n", "```solid acid\n", "```answer\n", "```key\n", "````prep\n", "````\n",
+                    "~~~ reaction R\n", "~~~\n",
+            "mass: 2 g\n", "key : value; other", "| a | b |\n|---|:-:|\n", "|", " | ", "\\|", "{", "}", "{acid}",
+                    "{mass of\n acid}", "\\{", "\\}", "\\",
+            "*", "**", "_", "`", "``", "[", "](x)", "![", "](p.png)", "]", "<b>", "</b>", "<!-- note -->", "<!--", "-->",
+                    "&amp;", "&deg;", "&", "<",
             "H₂O", "±", "e\u0301", "𝛥", "🧪", "acid", "of", "0.20 g", "x", ":", ";", "·", "\u00a0", "é", "\uFEFF");
 
     static LongStream seeds() {
@@ -55,7 +59,8 @@ class AnyTextTest {
         if (text.indexOf('\r') < 0) {
             for (String end : List.of("\r\n", "\r")) {
                 Found<SourceFile> other = Reader.read(new SourceText("any.md", text.replace("\n", end)));
-                assertEquals(TreeText.of(found.value()), TreeText.of(other.value()), () -> "line ends changed the tree of <" + text + ">");
+                assertEquals(TreeText.of(found.value()), TreeText.of(other.value()), () -> "line ends changed the tree of <"
+                        + text + ">");
                 assertEquals(TreeText.of(found.findings()), TreeText.of(other.findings()));
             }
         }

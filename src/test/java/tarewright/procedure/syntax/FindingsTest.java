@@ -3,12 +3,20 @@ package tarewright.procedure.syntax;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.lang.reflect.RecordComponent;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Properties;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -48,7 +56,8 @@ class FindingsTest {
                 new Case("- x¦¦  ```solid a¦  ‹weigh with›: b¦  «Weigh  with» : b¦  ```¦", "key-given-twice", "{key=weigh with}"),
                 new Case("---¦" + numbered("k%d: v¦", Limits.FIELDS) + "«one: more»¦---¦", "too-many-fields",
                         "{where=front matter, limit=500}"),
-                new Case("---¦«aims»:¦" + "  measure it¦".repeat(2000) + "code: x¦---¦", "value-too-long", "{key=aims, limit=20000}"),
+                new Case("---¦«aims»:¦" + "  measure it¦".repeat(2000) + "code: x¦---¦", "value-too-long",
+                        "{key=aims, limit=20000}"),
                 new Case("```«soluton» acid¦```", "unknown-block-type", "{type=soluton, nearest=[solution]}"),
                 new Case("~~~ «Solution» acid¦~~~", "unknown-block-type", "{type=Solution, nearest=[solution]}"),
                 new Case("```«solution:» acid¦```", "unknown-block-type", "{type=solution:, nearest=[solution]}"),
@@ -56,7 +65,8 @@ class FindingsTest {
                 new Case("```«solid»¦mass: 1 g¦```", "name-missing", "{type=solid}"),
                 new Case("```solid ‹my  acid›¦```¦¦1. x¦¦   ```gas «my acid»¦   ```", "name-given-twice", "{name=my acid}"),
                 new Case("```«reaction» r¦¦```", "equation-missing", "{}"),
-                new Case("‹```solid a›¦mass: 1 g¦«```liquid b»¦volume: 2 mL¦```¦", "block-inside-block", "{inner=liquid, outer=solid}"),
+                new Case("‹```solid a›¦mass: 1 g¦«```liquid b»¦volume: 2 mL¦```¦", "block-inside-block",
+                        "{inner=liquid, outer=solid}"),
                 new Case("````‹key›¦text¦```«answer»¦value: x¦```¦````", "block-inside-block", "{inner=answer, outer=key}"),
                 new Case("Text¦¦«```caution»¦hazard: x", "fence-not-closed", "{fence=```}"),
                 new Case("1. x¦¦   «~~~~ text»¦   y¦¦z", "fence-not-closed", "{fence=~~~~}"),
@@ -137,8 +147,34 @@ class FindingsTest {
     }
 
     private static Set<String> ids() {
-        return Arrays.stream(SyntaxFinding.class.getPermittedSubclasses())
-                .map(kind -> kind.getSimpleName().replaceAll("(?<!^)([A-Z])", "-$1").toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
+        return Arrays.stream(SyntaxFinding.class.getPermittedSubclasses()).map(FindingsTest::idOf).collect(Collectors.toSet());
+    }
+
+    /** The id as the name of its record gives it. */
+    private static String idOf(Class<?> kind) {
+        return kind.getSimpleName().replaceAll("(?<!^)([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    }
+
+    @Test
+    void eachKindOfFindingHasWordsWhoseBlanksItFills() throws IOException {
+        Properties words = new Properties();
+        try (InputStream in = SyntaxFinding.class.getResourceAsStream("/tarewright/words/findings_en.properties")) {
+            words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        }
+        for (Class<?> kind : SyntaxFinding.class.getPermittedSubclasses()) {
+            String id = idOf(kind);
+            assertTrue(words.containsKey(id + ".says"), id);
+            Set<String> components = Arrays.stream(kind.getRecordComponents()).map(RecordComponent::getName)
+                    .collect(Collectors.toSet());
+            for (String key : words.stringPropertyNames()) {
+                if (key.startsWith(id + ".")) {
+                    Matcher blank = Pattern.compile("\\{(\\w+)}").matcher(words.getProperty(key));
+                    while (blank.find()) {
+                        assertTrue(components.contains(blank.group(1)), key + " has a blank " + blank.group(1));
+                    }
+                }
+            }
+        }
     }
 
     @Test
@@ -154,9 +190,12 @@ class FindingsTest {
 
     @Test
     void ordinaryCodeAndMarkdownGiveNone() {
-        for (String text : List.of("```\ncode {x}\n```", "```python\nprint(\"{}\")\n```", "```text\nmass 2 g\n```", "``` json\n{}\n```\n",
-                "`{x}` and \\{x\\} and `` } ``", "[a]\n\n[a]: b", "a < b > c, 5 <!- 6", "--- \n---\n", "", "\uFEFF", "\uFEFF---\na: b\n---\n",
-                "```key\n```\n```key\n```\n", "```apparatus\nbalance: balance\n```", "```caution\n<!-- a\n b: c\n-->\nhazard: x\n```")) {
+        for (String text : List.of("```\ncode {x}\n```", "```python\nprint(\"{}\")\n```", "```text\nmass 2 g\n```",
+                "``` json\n{}\n```\n",
+                "`{x}` and \\{x\\} and `` } ``", "[a]\n\n[a]: b", "a < b > c, 5 <!- 6", "--- \n---\n", "", "\uFEFF",
+                        "\uFEFF---\na: b\n---\n",
+                "```key\n```\n```key\n```\n", "```apparatus\nbalance: balance\n```",
+                        "```caution\n<!-- a\n b: c\n-->\nhazard: x\n```")) {
             assertTrue(read(text).findings().isEmpty(), () -> text + " gave " + read(text).findings());
         }
     }

@@ -20,8 +20,10 @@ class HostileTextTest {
     }
 
     static Stream<String> scraps() {
-        return Stream.of("*", "_", "[", "![", "{", "}", "`", "<", "<!--", "\\", "&#", "**a ", "*a **b", "[a](", "![a](b ", "> ", "- ", "1. ", "#",
-                "|", "a|", "```\n", "```solid\n", "\n", "\t", "\r", "- a\n", "[a]: b\n", "x:\n", "{}", "[a][b]", "<!-- \n\n", "<?", "\u00a0\n");
+        return Stream.of("*", "_", "[", "![", "{", "}", "`", "<", "<!--", "\\", "&#", "**a ", "*a **b", "[a](", "![a](b ",
+                "> ", "- ", "1. ", "#",
+                "|", "a|", "```\n", "```solid\n", "\n", "\t", "\r", "- a\n", "[a]: b\n", "x:\n", "{}", "[a][b]", "<!-- \n\n",
+                        "<?", "\u00a0\n");
     }
 
     @ParameterizedTest
@@ -41,7 +43,8 @@ class HostileTextTest {
     }
 
     static Stream<String> nested() {
-        return Stream.of(400, 20_000).flatMap(n -> Stream.of("*a ".repeat(n) + "b* ".repeat(n), "**a *b ".repeat(n) + "c* d** ".repeat(n),
+        return Stream.of(400, 20_000).flatMap(n -> Stream.of("*a ".repeat(n) + "b* ".repeat(n), "**a *b ".repeat(n)
+                + "c* d** ".repeat(n),
                 "![".repeat(n) + "a" + "](b)".repeat(n), "_a *b ".repeat(n) + "c* d_ ".repeat(n)));
     }
 

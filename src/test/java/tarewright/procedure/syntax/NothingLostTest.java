@@ -63,7 +63,8 @@ class NothingLostTest {
         private void add(String kind, String text, Span span) {
             List<String> here = words(span.text(), span.start());
             here.forEach(word -> assertEquals(kind, word.substring(0, 1), word));
-            assertEquals(words(text, 0).stream().map(w -> w.split(" ")[0]).toList(), here.stream().map(w -> w.split(" ")[0]).toList());
+            assertEquals(words(text, 0).stream().map(w -> w.split(" ")[0]).toList(), here.stream().map(w -> w.split(" ")[0])
+                    .toList());
             words.addAll(here);
         }
 
@@ -132,11 +133,13 @@ class NothingLostTest {
                 case 0 -> List.of("#".repeat(random.nextInt(1, 7)) + " " + running(false));
                 case 1 -> fenced("l", List.of(word("l"), "", "  " + word("l")), "```", random.nextBoolean() ? "" : "text");
                 case 2 -> table();
-                case 3 -> fenced("v", fields(), "```", TYPES.get(random.nextInt(TYPES.size())) + "  " + word("n") + " " + word("n"));
+                case 3 -> fenced("v", fields(), "```", TYPES.get(random.nextInt(TYPES.size())) + "  " + word("n") + " "
+                        + word("n"));
                 case 4 -> reaction();
                 case 5, 6 -> paragraph();
                 case 7 -> fenced("w", blocksWithoutTyped(), "````", random.nextBoolean() ? "key" : "prep");
-                case 8, 9 -> list(depth, random.nextBoolean() ? "- " : random.nextBoolean() ? random.nextInt(1, 200) + ". " : depth == 0 ? "-\t" : "* ");
+                case 8, 9 -> list(depth, random.nextBoolean() ? "- " : random.nextBoolean() ? random.nextInt(1, 200) + ". "
+                        : depth == 0 ? "-\t" : "* ");
                 default -> inside(blocks(depth + 1), "> ", "> ");
             };
         }
@@ -190,7 +193,8 @@ class NothingLostTest {
         private List<String> fields() {
             List<String> lines = new ArrayList<>();
             for (int i = random.nextInt(1, 4); i > 0; i--) {
-                lines.add(word("k") + " " + word("k") + (random.nextBoolean() ? ": " + word("v") + "; {" + word("v") + "} *" : " :"));
+                lines.add(word("k") + " " + word("k") + (random.nextBoolean() ? ": " + word("v") + "; {" + word("v") + "} *"
+                        : " :"));
                 for (int more = random.nextInt(3); more > 0; more--) {
                     lines.add((random.nextBoolean() ? "\t" : "  ") + word("v") + ": " + word("v"));
                 }
@@ -214,7 +218,8 @@ class NothingLostTest {
         private String row(int columns) {
             StringBuilder row = new StringBuilder("|");
             for (int i = 0; i < columns; i++) {
-                row.append(random.nextInt(3) == 0 ? " x\\|y " : " ").append(running(false)).append(random.nextBoolean() ? "\t|" : " |");
+                row.append(random.nextInt(3) == 0 ? " x\\|y " : " ").append(running(false)).append(random.nextBoolean()
+                        ? "\t|" : " |");
             }
             return row.toString();
         }

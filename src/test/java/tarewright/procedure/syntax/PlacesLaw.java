@@ -11,11 +11,15 @@ import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.text.Span;
 
-/** What holds of every tree: each thing says what stands at its place, lies within what it is nested in, behind what precedes it. */
+/**
+ * What holds of every tree: each thing says what stands at its place, lies within what it is nested in, behind what
+ * precedes it.
+ */
 final class PlacesLaw {
     private static final Pattern LINE_END = Pattern.compile(" *(\r\n|\r|\n)[ \t>]*");
     private static final Pattern DECODED = Pattern.compile("\\\\([!-/:-@\\[-`{-~])|&(amp|lt|middot|deg|#176|#xB0);");
-    private static final Map<String, String> ENTITIES = Map.of("amp", "&", "lt", "<", "middot", "·", "deg", "°", "#176", "°", "#xB0", "°");
+    private static final Map<String, String> ENTITIES = Map.of("amp", "&", "lt", "<", "middot", "·", "deg", "°", "#176", "°",
+            "#xB0", "°");
 
     private PlacesLaw() {
     }
@@ -123,7 +127,8 @@ final class PlacesLaw {
      */
     private static void assertSays(String says, String stands, Span span) {
         boolean oneLine = span.text().indexOf('\n') < 0 && span.text().indexOf('\r') < 0;
-        assertEquals(oneLine ? stands : stands.replaceAll("[ \t>]", ""), oneLine ? says : says.replaceAll("[ \t>]", ""), span::text);
+        assertEquals(oneLine ? stands : stands.replaceAll("[ \t>]", ""), oneLine ? says : says.replaceAll("[ \t>]", ""),
+                span::text);
     }
 
     private static String onOneLine(String text) {

@@ -71,7 +71,8 @@ class ReaderTest {
 
     @Test
     void indentedLinesGoOnWithTheValueAndPiecesStandBetweenSemicolons() {
-        Fields.Field field = read("---", "vary: 0.5 g; 1.0 g", "   ", "    1.5 g:", "\tlast; ;", "---").front().get("vary").orElseThrow();
+        Fields.Field field = read("---", "vary: 0.5 g; 1.0 g", "   ", "    1.5 g:", "\tlast; ;", "---").front().get("vary")
+                .orElseThrow();
         assertEquals("0.5 g; 1.0 g 1.5 g: last; ;", field.value());
         assertEquals(List.of("0.5 g", "1.0 g", "1.5 g:", "last"), field.pieces().stream().map(Fields.Piece::text).toList());
         assertEquals(List.of("0.5 g", "1.0 g", "1.5 g:", "last"), field.pieces().stream().map(p -> p.span().text()).toList());
@@ -79,14 +80,16 @@ class ReaderTest {
 
     @Test
     void withinABlockIndentationCountsFromItsFirstLine() {
-        TypedBlock block = read("1. Ask", "", "   ```answer", "     value: x", "       y", "     marks: 2", "   lines: 3", "   ```").blocks().get(0);
+        TypedBlock block = read("1. Ask", "", "   ```answer", "     value: x", "       y", "     marks: 2", "   lines: 3",
+                "   ```").blocks().get(0);
         assertEquals(List.of("value", "marks", "lines"), block.fields().all().stream().map(Fields.Field::key).toList());
         assertEquals("x y", block.fields().get("value").orElseThrow().value());
     }
 
     @Test
     void aReactionStartsWithItsEquation() {
-        TypedBlock block = read("```reaction  burning\tin  air", "", "<!-- not balanced -->", "  Mg + O2 -> MgO  ", "goes to: 85 %", "```").blocks().get(0);
+        TypedBlock block = read("```reaction  burning\tin  air", "", "<!-- not balanced -->", "  Mg + O2 -> MgO  ",
+                "goes to: 85 %", "```").blocks().get(0);
         assertEquals("burning in air", block.name());
         assertEquals("Mg + O2 -> MgO", block.equation().orElseThrow().text());
         assertEquals("85 %", block.fields().get("goes to").orElseThrow().value());
@@ -94,9 +97,11 @@ class ReaderTest {
 
     @Test
     void markdownInsideAKeyIsReadWithItsReferences() {
-        SourceFile file = read("- x", "", "  ````key", "  | a |", "  |---|", "  | {b} |", "", "      code {c}", "", "  1. {d}", "  ````", "", "{e}");
+        SourceFile file = read("- x", "", "  ````key", "  | a |", "  |---|", "  | {b} |", "", "      code {c}", "",
+                "  1. {d}", "  ````", "", "{e}");
         TypedBlock key = file.blocks().get(0);
-        assertEquals(List.of("Table", "Literal", "Items"), key.markdown().stream().map(p -> p.getClass().getSimpleName()).toList());
+        assertEquals(List.of("Table", "Literal", "Items"), key.markdown().stream().map(p -> p.getClass().getSimpleName())
+                .toList());
         assertEquals(List.of("{b}", "{d}", "{e}"), file.references().stream().map(r -> r.span().text()).toList());
         assertEquals(Fields.NONE, key.fields());
     }
@@ -110,7 +115,8 @@ class ReaderTest {
 
     @Test
     void anItemThatHoldsAnAnswerIsAQuestion() {
-        SourceFile file = read("4. Why?", "", "   ```answer", "   words: so", "   ```", "", "5. Parts", "   1. a", "", "      ```answer", "      value: b", "      ```",
+        SourceFile file = read("4. Why?", "", "   ```answer", "   words: so", "   ```", "", "5. Parts", "   1. a", "",
+                "      ```answer", "      value: b", "      ```",
                 "", "6. A step");
         Part.Items items = (Part.Items) file.body().get(0);
         assertEquals(4, items.start());
@@ -121,11 +127,14 @@ class ReaderTest {
 
     @Test
     void aTableKeepsItsShape() {
-        Part.Table table = (Part.Table) read("a | b | c | d", ":-- | :-: | --: | ---", "1", "2 | {x} \\| `\\|` | *3*").body().get(0);
-        assertEquals(List.of(Part.Alignment.LEFT, Part.Alignment.CENTRE, Part.Alignment.RIGHT, Part.Alignment.NONE), table.alignments());
+        Part.Table table = (Part.Table) read("a | b | c | d", ":-- | :-: | --: | ---", "1", "2 | {x} \\| `\\|` | *3*").body()
+                .get(0);
+        assertEquals(List.of(Part.Alignment.LEFT, Part.Alignment.CENTRE, Part.Alignment.RIGHT, Part.Alignment.NONE),
+                table.alignments());
         assertEquals(List.of(List.of("1", "", "", ""), List.of("2", "{x} | `|`", "*3*", "")),
                 table.rows().stream().map(row -> row.stream().map(cell -> shown(cell.inlines())).toList()).toList());
-        assertEquals("{x}", table.inlines().stream().filter(i -> i instanceof Inline.Reference).findFirst().orElseThrow().span().text());
+        assertEquals("{x}", table.inlines().stream().filter(i -> i instanceof Inline.Reference).findFirst()
+                .orElseThrow().span().text());
     }
 
     @Test
@@ -171,13 +180,15 @@ class ReaderTest {
 
     @Test
     void linksKeepTheirDestinations() {
-        assertEquals("[a](x) [b](https://example.org/) [c](d)", shown("[a](x \"t\") <https://example.org/> [c][l]\n\n[l]: d").replace("[https://example.org/]", "[b]"));
+        assertEquals("[a](x) [b](https://example.org/) [c](d)", shown("[a](x \"t\") <https://example.org/> [c][l]\n\n[l]: d")
+                .replace("[https://example.org/]", "[b]"));
     }
 
     @Test
     void otherParts() {
         SourceFile file = read("Title", "=====", "", "***", "", "    code", "", "- x", "- y", "", "> z");
-        assertEquals(List.of("Heading", "Rule", "Literal", "Items", "Quote"), file.body().stream().map(p -> p.getClass().getSimpleName()).toList());
+        assertEquals(List.of("Heading", "Rule", "Literal", "Items", "Quote"), file.body().stream().map(p -> p.getClass()
+                .getSimpleName()).toList());
         assertEquals(1, ((Part.Heading) file.body().get(0)).level());
     }
 

@@ -86,7 +86,8 @@ final class TreeText {
         } else if (part instanceof Part.Literal literal) {
             line("literal `" + literal.text().replace("\n", "\\n") + "`", literal.span());
         } else {
-            line(part instanceof Part.Heading h ? "heading " + h.level() : part.getClass().getSimpleName().toLowerCase(), part.span());
+            line(part instanceof Part.Heading h ? "heading " + h.level() : part.getClass().getSimpleName().toLowerCase(),
+                    part.span());
             within(() -> part.inlines().forEach(this::inline));
         }
     }
