@@ -30,7 +30,7 @@ final class FrontReader {
                 reader.name(fields, "language"), reader.name(fields, "country"), room(reader, pieces(fields, "room")), reader.yes(fields, "hood"),
                 reader.whole(fields, "groups", 1, MOST), reader.share(fields, "spare"),
                 reader.oneOf(fields, "paper", List.of("a4", "letter")).map(p -> p.toUpperCase(Locale.ROOT)), lines(fields, "aims"),
-                lines(fields, "after"), pieces(fields, "labels"), reader.oneOf(fields, "gases", List.of("ideal", "real")).filter("real"::equals).isPresent());
+                lines(fields, "after"), pieces(fields, "labels"), reader.oneOf(fields, "gases", List.of("ideal", "real")).map("real"::equals));
     }
 
     private static tarewright.text.Span start(tarewright.text.Span whole) {

@@ -91,11 +91,11 @@ public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> ma
      * @param fits the window of volumes asked for
      * @param wash volume of the liquid that washes it
      * @param deadVolume volume of the apparatus outside the scale
-     * @param real asks for the second virial coefficient
+     * @param real whether to take the second virial coefficient into account; where nothing is said, wherever it matters
      */
     public record GasFields(boolean overWater, Optional<At<Typed>> temperature, Optional<At<Typed>> pressure, Optional<At<Typed>> fits,
-            Optional<At<Typed>> wash, Optional<At<Typed>> deadVolume, boolean real) {
+            Optional<At<Typed>> wash, Optional<At<Typed>> deadVolume, Optional<Boolean> real) {
         public static final GasFields NONE = new GasFields(false, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), false);
+                Optional.empty(), Optional.empty());
     }
 }

@@ -171,6 +171,6 @@ final class QuantityReader {
         Front.RoomFields own = FrontReader.room(reader, fields.get("at").map(Fields.Field::pieces).orElse(List.of()));
         return new GasFields(wet, own.temperature(), own.pressure(), reader.positive(fields, "fits", Dimension.VOLUME),
                 reader.positive(fields, "wash", Dimension.VOLUME), reader.positive(fields, "dead volume", Dimension.VOLUME),
-                reader.yes(fields, "real").orElse(false));
+                reader.yes(fields, "real"));
     }
 }

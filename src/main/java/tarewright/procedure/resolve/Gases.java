@@ -36,6 +36,7 @@ final class Gases {
     private static final Unit LITRE = Units.symbol("L").orElseThrow();
     private static final Unit HENRY = Constituents.unit("mol/(m³ Pa)").or(() -> Constituents.unit("mol/(L kPa)")).orElseThrow();
     private static final Unit VIRIAL = Constituents.unit("cm³/mol").orElseThrow();
+    private static final Unit MOLAR_VOLUME = Constituents.unit("L/mol").orElseThrow();
 
     private final Bench bench;
     private final QuantityBlock gas;
@@ -45,10 +46,22 @@ final class Gases {
         this.gas = gas;
     }
 
-    /** n = p V / (R T) of a volume as it stands in its vessel. */
-    private Optional<Figure> molesOf(Figure volume) {
-        return bench.air.dryPressure(gas, gas.gas().overWater()).map(p -> Reacting.usual(Figure.of(symbol("n"), MOLE, new Step.Product(1, List.of(
-                new Power(p, 1), new Power(volume, 1), new Power(bench.constituents.gasConstant(), -1), new Power(bench.air.temperature(gas), -1))))));
+    /** n = p V / (R T) of a volume as it stands in its vessel; n = V / (R T / p + B) where the gas is real. */
+    private Optional<Figure> molesOf(Figure volume, boolean whereItMatters) {
+        return bench.air.dryPressure(gas, gas.gas().overWater()).map(p -> {
+            Figure ideal = Figure.of(symbol("n"), MOLE, new Step.Product(1, List.of(new Power(p, 1), new Power(volume, 1),
+                    new Power(bench.constituents.gasConstant(), -1), new Power(bench.air.temperature(gas), -1))));
+            Optional<Figure> coefficient = coefficient().filter(b -> asked().orElseGet(() -> whereItMatters
+                    && matters(ideal, ideal.value() * b.value() / volume.value() * ideal.value())));
+            return Reacting.usual(coefficient.map(b -> Figure.of(symbol("n"), MOLE, new Step.Product(1, List.of(new Power(volume, 1),
+                    new Power(molarVolume(p, b), -1))))).orElse(ideal));
+        });
+    }
+
+    private Figure molarVolume(Figure pressure, Figure coefficient) {
+        Figure ideal = Figure.of(Symbol.words("ideal molar volume"), MOLAR_VOLUME, new Step.Product(1, List.of(
+                new Power(bench.constituents.gasConstant(), 1), new Power(bench.air.temperature(gas), 1), new Power(pressure, -1))));
+        return Figure.of(Symbol.alone("Vm"), MOLAR_VOLUME, new Step.Sum(List.of(new Term(1, ideal), new Term(1, coefficient))));
     }
 
     private Symbol symbol(String letter) {
@@ -72,14 +85,14 @@ final class Gases {
                     gas.block().nameSpan()));
             return Optional.empty();
         }
-        return bench.figure(gas, Property.VOLUME).flatMap(this::molesOf);
+        return bench.figure(gas, Property.VOLUME).flatMap(v -> molesOf(v, gas.rule() instanceof AmountRule.Stated));
     }
 
     /** The amount of the gas that is wished for. */
     Optional<Figure> wantedMoles() {
         Typed wanted = ((AmountRule.Wanted) gas.rule()).typed();
         Figure volume = Kit.asTyped(Figure.given(Symbol.words("wanted volume"), wanted.unit(), wanted.si(), new Origin.Author()), wanted);
-        return molesOf(volume);
+        return molesOf(volume, false);
     }
 
     // --- volumes
@@ -111,24 +124,34 @@ final class Gases {
 
     /** The virial volume n R T / p + n B, where the author asks for it or it differs by more than half of the accepted range. */
     private Optional<Figure> virial(Figure ideal, Figure moles, Symbol name) {
+        return coefficient().filter(b -> asked().orElseGet(() -> matters(ideal, moles.value() * b.value()))).map(b -> {
+            Figure correction = Figure.of(Symbol.words("correction"), ideal.unit(), new Step.Product(1, List.of(new Power(moles, 1), new Power(b, 1))));
+            return Figure.of(name, ideal.unit(), new Step.Sum(List.of(new Term(1, ideal), new Term(1, correction))));
+        });
+    }
+
+    /** What the author says of this gas, or of all: real or ideal. */
+    private Optional<Boolean> asked() {
+        return gas.gas().real().or(() -> bench.procedure.front().realGases());
+    }
+
+    private static boolean matters(Figure ideal, double difference) {
+        return ideal.standardUncertainty() > 0 && Math.abs(difference) > Accepted.COVERAGE * ideal.standardUncertainty();
+    }
+
+    /** The second virial coefficient at the gas's temperature; a finding where it is asked for and not known. */
+    private Optional<Figure> coefficient() {
         Optional<Virial> table = bench.matter(gas).flatMap(m -> bench.tables.virial(m.formula()));
         Figure temperature = bench.air.temperature(gas);
-        boolean asked = gas.gas().real() || bench.procedure.front().realGases();
         if (table.isEmpty() || table.get().coefficient(temperature.value()).value().isEmpty()) {
-            if (asked) {
+            if (asked().orElse(false)) {
                 bench.note(new ResolveFinding.NoVirial(gas.name(), bench.matter(gas).map(m -> m.formula().unicode()).orElse(""), gas.block().nameSpan()));
             }
             return Optional.empty();
         }
         Virial row = table.get();
-        Figure coefficient = Figure.of(Symbol.alone("B"), VIRIAL, new Step.Relation("second virial coefficient", row.provenance().source(), List.of(temperature),
-                of -> row.coefficient(of[0]).value().orElse(Double.NaN)));
-        double difference = Math.abs(moles.value() * coefficient.value());
-        if (!asked && !(difference > Accepted.COVERAGE * ideal.standardUncertainty() && ideal.standardUncertainty() > 0)) {
-            return Optional.empty();
-        }
-        Figure correction = Figure.of(Symbol.words("correction"), ideal.unit(), new Step.Product(1, List.of(new Power(moles, 1), new Power(coefficient, 1))));
-        return Optional.of(Figure.of(name, ideal.unit(), new Step.Sum(List.of(new Term(1, ideal), new Term(1, correction)))));
+        return Optional.of(Figure.of(Symbol.alone("B"), VIRIAL, new Step.Relation("second virial coefficient", row.provenance().source(), List.of(temperature),
+                of -> row.coefficient(of[0]).value().orElse(Double.NaN))));
     }
 
     // --- what water takes
