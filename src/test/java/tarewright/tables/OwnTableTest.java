@@ -5,30 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.SplittableRandom;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tarewright.chemistry.Formula;
-import tarewright.chemistry.ReactionEnthalpy;
 import tarewright.chemistry.State;
 import tarewright.chemistry.Substance;
-import tarewright.chemistry.TableValue;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
-import tarewright.text.SourceText;
-import tarewright.text.Span;
 
 class OwnTableTest {
     private static final ReferenceTables TABLES = Tables.load();
@@ -153,45 +141,6 @@ class OwnTableTest {
         assertEquals(List.of("own-table-too-long"), ids(longer));
         assertEquals(OwnRows.MOST + 2, longer.findings().get(0).at().line());
         assertEquals(TABLES.substances().all().size() + OwnRows.MOST, longer.value().substances().all().size());
-    }
-
-    /** Each finding and trouble has words, and each blank in them a field to fill it. */
-    @Test
-    void everythingFoundCanBeSaid() throws IOException {
-        Properties words = new Properties();
-        try (Reader reader = new InputStreamReader(
-                OwnTableTest.class.getResourceAsStream("/tarewright/words/findings_en.properties"), StandardCharsets.UTF_8)) {
-            words.load(reader);
-        }
-        Span at = new SourceText("t", "x").span(0, 1);
-        List<Finding> all = List.of(new OwnTableFinding.OwnTableTooLarge(2, 1, at), new OwnTableFinding.OwnTableTooLong(1, at),
-                new OwnTableFinding.OwnTableUnreadable(at),
-                new OwnTableFinding.UnknownColumn("x", List.of(), List.of("name"), at),
-                new OwnTableFinding.ColumnGivenTwice("x", at), new OwnTableFinding.NameColumnMissing(at),
-                new OwnTableFinding.CellsLeftOver(2, 1, at), new OwnTableFinding.SubstanceNameMissing(at),
-                new OwnTableFinding.SubstanceNameTooLong(1, at), new OwnTableFinding.SubstanceStateMissing("x", at),
-                new OwnTableFinding.NotASubstanceState("x", at), new OwnTableFinding.NotADensity("x", Optional.empty(), at),
-                new OwnTableFinding.SubstanceGivenTwice("x", at, at), new OwnTableFinding.SynonymIsAnotherName("x", "y", at),
-                new OwnTableFinding.SubstanceOverridden("x", Optional.empty(), at),
-                new OwnTableFinding.SynonymMoved("x", "y", at));
-        for (Finding finding : all) {
-            check(words, finding.id(), finding.fields());
-        }
-        for (TableValue.Limit limit : TableValue.Limit.values()) {
-            check(words, limit.id(), new TableValue.OutOfRange(limit, 1, 2, 3, "K").fields());
-        }
-        check(words, "no-formation-enthalpy", new ReactionEnthalpy.Missing(List.of(), List.of()).fields());
-    }
-
-    private static void check(Properties words, String id, Map<String, Object> fields) {
-        List<String> keys = words.stringPropertyNames().stream().filter(key -> key.startsWith(id + ".")).toList();
-        assertTrue(keys.stream().anyMatch(key -> key.startsWith(id + ".says")), id);
-        for (String key : keys) {
-            Matcher blank = Pattern.compile("\\{([A-Za-z]+)}").matcher(words.getProperty(key));
-            while (blank.find()) {
-                assertTrue(fields.containsKey(blank.group(1)), key + ": " + blank.group(1));
-            }
-        }
     }
 
     @Test
