@@ -34,4 +34,8 @@ public sealed interface AmountRule {
     /** Nothing fixes it: a bottle from which others are taken. */
     record Unfixed(Span at) implements AmountRule {
     }
+
+    /** Something fixes it and could not be read, which was a finding already. */
+    record Unreadable(Span at) implements AmountRule {
+    }
 }

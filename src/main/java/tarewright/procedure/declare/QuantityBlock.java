@@ -47,6 +47,12 @@ public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> ma
         return block.name();
     }
 
+    /** Whether what fixes its amount, or what it is, could not be read: one finding has said so, and its figures are silently missing. */
+    public boolean unreadable() {
+        boolean named = block.fields().has("substance") || block.fields().has("solute");
+        return rule instanceof AmountRule.Unreadable || named && matter.isEmpty();
+    }
+
     public boolean is(Kind other) {
         return kind == other;
     }

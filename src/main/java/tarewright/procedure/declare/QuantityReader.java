@@ -71,7 +71,7 @@ final class QuantityReader {
         if (rival.isEmpty()) {
             return new AmountRule.Unfixed(block.nameSpan());
         }
-        return rule(fields, rival.get(0)).orElse(new AmountRule.Unfixed(rival.get(0).span()));
+        return rule(fields, rival.get(0)).orElse(new AmountRule.Unreadable(rival.get(0).span()));
     }
 
     private static boolean isStated(String key) {

@@ -75,6 +75,9 @@ final class Bench {
 
     /** A figure of a block; empty if it has none or could not be worked out, which was a finding where it was the author's doing. */
     Optional<Figure> figure(QuantityBlock block, Property property) {
+        if (block.unreadable() && !(property == Property.STRENGTH && block.matter().isPresent())) {
+            return Optional.empty();
+        }
         Key key = new Key(block.name(), property);
         if (known.containsKey(key)) {
             return known.get(key);

@@ -12,6 +12,9 @@ final class Facets {
     }
 
     static Set<Property> of(Bench bench, QuantityBlock block) {
+        if (block.unreadable()) {
+            return EnumSet.allOf(Property.class);
+        }
         Set<Property> all = EnumSet.noneOf(Property.class);
         boolean known = bench.matter(block).isPresent();
         boolean bottle = block.rule() instanceof AmountRule.Unfixed && block.madeUpTo().isEmpty();

@@ -50,7 +50,10 @@ final class Strengths {
         if (source.isPresent()) {
             return bench.figure(source.get(), Property.STRENGTH).flatMap(c -> diluted(c));
         }
-        bench.note(new ResolveFinding.StrengthMissing(block.name(), block.block().nameSpan()));
+        // A strength that could not be read was a finding already.
+        if (!block.block().fields().has("strength")) {
+            bench.note(new ResolveFinding.StrengthMissing(block.name(), block.block().nameSpan()));
+        }
         return Optional.empty();
     }
 
