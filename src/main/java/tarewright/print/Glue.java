@@ -48,9 +48,6 @@ final class Glue {
     }
 
     private static boolean mayBreak(Text text) {
-        if (text instanceof Text.Chemical chemical) {
-            return chemical.pieces().stream().anyMatch(Text.Arrow.class::isInstance);
-        }
         return text instanceof Text.Break || text instanceof Text.Code code && code.text().contains(" ");
     }
 

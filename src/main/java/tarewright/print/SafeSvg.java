@@ -15,6 +15,8 @@ import org.xml.sax.SAXException;
  */
 final class SafeSvg {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+    /** A drawing without an alternative fails PDF/UA, so it is at least said to be one. */
+    private static final String NAMELESS = "drawing";
     private static final Set<String> SHAPES = Set.of("g", "path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
     private static final Set<String> ATTRIBUTES = new TreeSet<>(List.of("d", "x", "y", "x1", "y1", "x2", "y2", "width", "height", "cx", "cy",
             "r", "rx", "ry", "points", "transform", "fill", "fill-rule", "stroke", "stroke-width", "stroke-linecap", "stroke-linejoin",
@@ -74,7 +76,7 @@ final class SafeSvg {
         StringBuilder out = new StringBuilder("<svg xmlns=\"" + NAMESPACE + "\"");
         attribute(out, "class", cssClass);
         attribute(out, "viewBox", viewBox);
-        attribute(out, "alt", spoken);
+        attribute(out, "alt", spoken.isBlank() ? NAMELESS : spoken);
         if (!size.isEmpty()) {
             attribute(out, "style", size);
         }

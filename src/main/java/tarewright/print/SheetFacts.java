@@ -22,6 +22,8 @@ import tarewright.document.Text;
  */
 final class SheetFacts {
     private static final int LONGEST_RUN = 32;
+    private static final int WIDEST_LEFT = 34;
+    private static final int WIDEST_BLANK = 60;
     private static final char MAY_BREAK = '\u200B';
 
     private final Pictures pictures;
@@ -144,8 +146,8 @@ final class SheetFacts {
             fields.put("picture", pictures.drawing(drawing));
         } else if (record instanceof Piece.FormLine form) {
             fields.put("fields", formFields(form));
-        } else if (record instanceof Text.Chemical chemical) {
-            fields.put("breaks", chemical.pieces().stream().anyMatch(Text.Arrow.class::isInstance));
+        } else if (record instanceof Text.Blank blank) {
+            fields.put("width", Integer.toString(Math.max(2, Math.min(blank.width(), WIDEST_BLANK))));
         } else if (record instanceof Text.Fraction fraction) {
             fields.put("spoken", SafeXml.clean(PlainText.bare(List.of(fraction))));
         }
@@ -177,7 +179,7 @@ final class SheetFacts {
     /** The width of the left sides, in widths of a figure: the layout engine takes text with formulas in it for narrower than it is. */
     private static String leftWidth(Piece.Working working) {
         int longest = working.lines().stream().map(line -> PlainText.bare(line.left())).mapToInt(String::length).max().orElse(0);
-        return Integer.toString(longest + 1);
+        return Integer.toString(Math.min(longest + 1, WIDEST_LEFT));
     }
 
     private List<Object> options(Piece.Choices choices) {
@@ -203,7 +205,7 @@ final class SheetFacts {
         List<Object> fields = new ArrayList<>();
         for (Piece.FormField field : form.fields()) {
             String percent = String.format(Locale.ROOT, "%.2f", 100 * Math.max(1, field.share()) / parts);
-            fields.add(Map.of("label", SafeXml.clean(field.label()), "percent", percent));
+            fields.add(Map.of("label", words(field.label()), "percent", percent));
         }
         return fields;
     }

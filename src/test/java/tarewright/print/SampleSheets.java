@@ -146,7 +146,10 @@ final class SampleSheets {
         pieces.add(h(3, "Other equations"));
         pieces.add(new Piece.Display(List.of(CATALYSED)));
         pieces.add(new Piece.Display(List.of(EQUILIBRIUM)));
-        pieces.add(p(w("The deep blue ion is "), COMPLEX, w(".")));
+        pieces.add(p(w("The deep blue ion is "), COMPLEX, w("."), new Text.Break(), w("It is "), new Text.Emphasis(t("not")), w(" made here.")));
+        pieces.add(new Piece.NewPage());
+        pieces.add(h(2, "Notes"));
+        pieces.add(new Piece.RuledLines(3, "space for notes"));
         return sheet(Sheet.Kind.KEY, "Key", paper, pieces);
     }
 
