@@ -60,7 +60,7 @@ final class ProofCommand implements Callable<Integer> {
             }
         }
         if (!json) {
-            out.println(words.count(all));
+            out.println(all.isEmpty() ? "clean" : words.count(all));
         }
         return all.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? Main.ERRORS : Main.CLEAN;
     }

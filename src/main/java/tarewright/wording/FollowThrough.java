@@ -67,6 +67,10 @@ public final class FollowThrough {
         if (step instanceof Step.Product product) {
             return product(product);
         }
+        Optional<ResolvedReading> mean = all.stream().filter(r -> r.each().size() > 1 && r.each().equals(figure.from())).findFirst();
+        if (mean.isPresent()) {
+            return mean.get().value().symbol().plain();
+        }
         if (step instanceof Step.Sum sum) {
             String text = sum(sum);
             return top ? text : "(" + text + ")";
@@ -91,12 +95,19 @@ public final class FollowThrough {
             below.add(Integer.toString(share.below()));
         }
         for (Power power : product.powers()) {
-            String text = kelvin(power.figure());
+            boolean bracket = power.exponent() != 1 && isProduct(power.figure());
+            String text = bracket ? "(" + kelvin(power.figure()) + ")" : kelvin(power.figure());
             int times = Math.abs(power.exponent());
             (power.exponent() > 0 ? above : below).add(times == 1 ? text : text + "^" + times);
         }
         String top = above.isEmpty() ? "1" : String.join(" × ", above);
         return below.isEmpty() ? top : top + " / " + (below.size() == 1 ? below.get(0) : "(" + String.join(" × ", below) + ")");
+    }
+
+    /** A factor that would fall apart under a stroke. */
+    private boolean isProduct(Figure figure) {
+        return !readings.contains(figure) && depends(figure)
+                && (figure.step() instanceof Step.Product || figure.step() instanceof Step.Same same && isProduct(same.other()));
     }
 
     /** A temperature in a product counts from absolute zero. */

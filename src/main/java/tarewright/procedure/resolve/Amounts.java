@@ -122,6 +122,15 @@ final class Amounts {
         return block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted;
     }
 
+    /**
+     * Whether the amount of a product follows from what is read of it. Where the reactants are known or read themselves, it follows from them: the volume of a gas over its amount is then a
+     * result and not a circle. Where one of them is to be found out, or nothing of them is read, only the product's own reading tells.
+     */
+    private boolean ownReadingTells() {
+        List<QuantityBlock> reactants = bench.potAsProduct(block).map(p -> p.reactants().stream().map(Part::block).toList()).orElse(List.of());
+        return reactants.stream().anyMatch(QuantityBlock::found) || reactants.stream().noneMatch(r -> bench.readingOf(r, measuredOut(r)).isPresent());
+    }
+
     private boolean isTarget() {
         return !comesFromReaction() && bench.potAsProduct(block).isPresent();
     }
@@ -136,7 +145,7 @@ final class Amounts {
         if (typed.isPresent()) {
             return Optional.of(given("n", typed.get(), Dimension.AMOUNT));
         }
-        if (comesFromReaction() && !bench.reads(block, measuredOut(block)).isPresent()) {
+        if (comesFromReaction() && !(bench.reads(block, measuredOut(block)).isPresent() && ownReadingTells())) {
             return new Reacting(bench).made(block, symbol("n"));
         }
         switch (block.kind()) {

@@ -37,6 +37,7 @@ final class Bench {
     private final Consumer<Finding> findings;
     private final Map<Key, Optional<Figure>> known = new HashMap<>();
     private final Map<Key, QuantityBlock> underWay = new LinkedHashMap<>();
+    private final Map<Pot.Key, Optional<Figure>> extents = new HashMap<>();
     private final Optional<Bench> expected;
     private final Map<String, ResolvedReading> readings = new LinkedHashMap<>();
 
@@ -125,9 +126,24 @@ final class Bench {
     Optional<ReadingBlock> readingOf(QuantityBlock block, Property property) {
         return procedure.readings().stream().filter(r -> r.of().isPresent()).filter(r -> {
             Meaning meaning = names.meaning(r.of().get().value());
-            return meaning instanceof Meaning.Of of && of.block() == block && of.property() == property
+            return meaning instanceof Meaning.Of of && of.block() == block && same(of.property(), property)
                     || meaning instanceof Meaning.Itself itself && itself.block() == block && Amounts.measuredOut(block) == property;
         }).findFirst();
+    }
+
+    /** The mass of a product is its yield. */
+    private static boolean same(Property a, Property b) {
+        return a == b || a == Property.YIELD && b == Property.MASS || a == Property.MASS && b == Property.YIELD;
+    }
+
+    /** The extent of a pot's reaction, one figure for all that follows from it. */
+    Optional<Figure> extent(Pot pot) {
+        Optional<Figure> known = extents.get(pot.key());
+        if (known == null) {
+            known = new Reacting(this).extent(pot);
+            extents.put(pot.key(), known);
+        }
+        return known;
     }
 
     Optional<Bench> expected() {

@@ -64,7 +64,7 @@ final class Heats {
 
     /** The heat set free by one group, positive where it is given off. */
     Optional<Figure> heat(Optional<Span> at) {
-        return enthalpy(at).flatMap(h -> pot().flatMap(p -> new Reacting(bench).extent(p)).map(extent -> {
+        return enthalpy(at).flatMap(h -> pot().flatMap(bench::extent).map(extent -> {
             Figure heat = Figure.of(Symbol.alone("q"), JOULE, new Step.Product(-1, List.of(new Power(extent, 1), new Power(h, 1))));
             return Math.abs(heat.value()) < 1000 ? heat : heat.in(KILOJOULE);
         }));

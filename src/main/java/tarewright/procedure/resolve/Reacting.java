@@ -98,7 +98,7 @@ final class Reacting {
             return Optional.empty();
         }
         Part part = pot.get().of(product).orElseThrow();
-        return extent(pot.get()).map(extent -> {
+        return bench.extent(pot.get()).map(extent -> {
             List<Power> powers = new ArrayList<>(List.of(new Power(extent, 1)));
             if (withYield) {
                 yieldOf(pot.get().reaction()).ifPresent(y -> powers.add(new Power(y, 1)));
@@ -114,7 +114,7 @@ final class Reacting {
 
     /** How many times what the reaction uses up is there. */
     Optional<Figure> excess(QuantityBlock block) {
-        return bench.potAsReactant(block).flatMap(pot -> extent(pot).flatMap(extent -> supply(pot, block).map(supply -> Figure.of(
+        return bench.potAsReactant(block).flatMap(pot -> bench.extent(pot).flatMap(extent -> supply(pot, block).map(supply -> Figure.of(
                 Symbol.ofName("excess", block.name()), Unit.ONE,
                 new Step.Product(1.0 / supply.coefficient(), List.of(new Power(supply.moles(), 1), new Power(extent, -1)))))));
     }
@@ -123,7 +123,7 @@ final class Reacting {
     Optional<Figure> leftOver(QuantityBlock block) {
         return bench.potAsReactant(block).flatMap(pot -> {
             Part part = pot.of(block).orElseThrow();
-            return Amounts.both(bench.figure(block, Property.MOLES), extent(pot)).flatMap(p -> supply(pot, block).map(supply -> {
+            return Amounts.both(bench.figure(block, Property.MOLES), bench.extent(pot)).flatMap(p -> supply(pot, block).map(supply -> {
                 double used = (double) part.coefficient() / part.ions();
                 boolean whole = supply.blocks().size() == 1 && Math.abs(p.first().value() - used * p.second().value()) <= ROUNDING_NOISE * p.first().value();
                 // What is used up to the last leaves nothing; the difference of two equal figures would only show rounding noise.

@@ -145,7 +145,7 @@ public final class Resolver {
                 expected.figure(part.block(), Property.LEFT_OVER).ifPresent(f -> left.put(part.block().name(), f));
             }
             accounts.add(new ResolvedReaction.PotAccount(pot.key().batch(), reacting.limiting(pot)
-                    .map(l -> l.blocks().stream().map(QuantityBlock::name).toList()).orElse(List.of()), reacting.extent(pot), reactants, left));
+                    .map(l -> l.blocks().stream().map(QuantityBlock::name).toList()).orElse(List.of()), expected.extent(pot), reactants, left));
         }
         Heats heats = new Heats(expected, block);
         return new ResolvedReaction(block, accounts, heats.enthalpy(Optional.empty()), heats.heat(Optional.empty()), heats.temperatureRise(Optional.empty()));

@@ -30,6 +30,8 @@ final class Slips {
     private final Figure answer;
     private final Accepted accepted;
     private final List<Slip> found = new ArrayList<>();
+    /** What a student reads or takes as it is: a mistake on paper does not change it. */
+    private final List<Figure> taken = new ArrayList<>();
 
     private Slips(Constituents constituents, Figure answer, Accepted accepted) {
         this.constituents = constituents;
@@ -40,8 +42,24 @@ final class Slips {
     /** The slips that change an answer, in the order of the derivation, each value once. */
     static List<Slip> of(Figure answer, Accepted accepted, Constituents constituents) {
         Slips slips = new Slips(constituents, answer, accepted);
+        slips.gather(answer, Collections.newSetFromMap(new IdentityHashMap<>()));
         slips.visit(answer, Collections.newSetFromMap(new IdentityHashMap<>()));
         return List.copyOf(slips.found);
+    }
+
+    private static boolean isTaken(Step step) {
+        return step instanceof Step.Read || step instanceof Step.Set || step instanceof Step.Given;
+    }
+
+    private void gather(Figure figure, Set<Figure> seen) {
+        if (!seen.add(figure)) {
+            return;
+        }
+        if (isTaken(figure.step())) {
+            taken.add(figure);
+        } else {
+            figure.from().forEach(f -> gather(f, seen));
+        }
     }
 
     private void visit(Figure figure, Set<Figure> seen) {
@@ -49,7 +67,7 @@ final class Slips {
             return;
         }
         Step step = figure.step();
-        boolean students = !(step instanceof Step.Read || step instanceof Step.Set || step instanceof Step.Given);
+        boolean students = !isTaken(step);
         if (!students) {
             return;
         }
@@ -72,7 +90,9 @@ final class Slips {
     }
 
     private void add(Slip.Kind kind, String about, Figure at, double instead) {
-        double value = new Again().with(at, instead).value(answer);
+        Again again = new Again();
+        taken.forEach(f -> again.with(f, f.value()));
+        double value = again.with(at, instead).value(answer);
         boolean changes = Math.abs(value - answer.value()) > SAME * Math.abs(answer.value());
         boolean known = found.stream().anyMatch(s -> Math.abs(s.value() - value) <= SAME * Math.abs(value));
         if (changes && !known && !Double.isNaN(value) && !Double.isInfinite(value)) {
