@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaResult;
+import tarewright.chemistry.FormulaTrouble;
 import tarewright.chemistry.State;
 import tarewright.chemistry.Substance;
 import tarewright.finding.Finding;
@@ -213,14 +214,20 @@ final class FieldReader {
         if (result instanceof FormulaResult.Ok ok) {
             return Optional.of(new At<>(new Matter(text, ok.formula(), tables.substances().of(ok.formula()).stream().findFirst()), piece.span()));
         }
+        FormulaTrouble trouble = ((FormulaResult.Bad) result).trouble();
         boolean meantAsName = named.isPresent() || text.matches(".*\\s.*|\\p{Ll}{4,}.*|\\p{Lu}\\p{Ll}{3,}.*");
-        if (meantAsName) {
+        if (meantAsName && !isSubstanceInOtherCapitals(trouble)) {
             note(new DeclareFinding.UnknownSubstance(text, Spelling.near(text, tables.substances().names()), piece.span()));
         } else {
-            var trouble = ((FormulaResult.Bad) result).trouble();
             note(new TroubleFinding(trouble.id(), piece.span().part(trouble.from(), trouble.to()), trouble));
         }
         return Optional.empty();
+    }
+
+    /** {@code nacl}: other capitals make of it the formula of a substance in the table. */
+    private boolean isSubstanceInOtherCapitals(FormulaTrouble trouble) {
+        return trouble instanceof FormulaTrouble.UnknownElement unknown && unknown.formulas().stream()
+                .anyMatch(f -> Formula.parse(f) instanceof FormulaResult.Ok ok && !tables.substances().of(ok.formula()).isEmpty());
     }
 
     Optional<At<Expression>> expression(Fields fields, String key) {

@@ -7,7 +7,6 @@ import tarewright.procedure.declare.Front.RoomFields;
 import tarewright.procedure.syntax.Fields;
 import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.quantity.Dimension;
-import tarewright.quantity.QuantityResult;
 import tarewright.quantity.QuantityText;
 import tarewright.quantity.Typed;
 
@@ -49,28 +48,52 @@ final class FrontReader {
     /** Temperature, pressure, relative humidity and volume, told apart by their units. */
     static RoomFields room(FieldReader reader, List<Piece> pieces) {
         RoomFields room = RoomFields.NONE;
-        for (Piece piece : pieces) {
-            QuantityResult result = QuantityText.parse(piece.text());
-            Optional<At<Typed>> taken = reader.take(piece, result);
-            if (taken.isEmpty()) {
-                continue;
-            }
-            Dimension dimension = taken.get().value().dimension();
+        for (At<Typed> taken : withoutWrongKinds(reader, taken(reader, pieces))) {
+            Typed typed = taken.value();
+            Dimension dimension = typed.dimension();
             if (dimension.equals(Dimension.TEMPERATURE) && room.temperature().isEmpty()) {
-                Optional<At<Typed>> temperature = reader.quantity(piece, Dimension.TEMPERATURE);
-                room = new RoomFields(temperature, room.pressure(), room.humidity(), room.volume());
-            } else if (dimension.equals(Dimension.PRESSURE) && room.pressure().isEmpty() && taken.get().value().value() > 0) {
-                room = new RoomFields(room.temperature(), taken, room.humidity(), room.volume());
-            } else if (dimension.equals(Dimension.VOLUME) && room.volume().isEmpty() && taken.get().value().value() > 0) {
-                room = new RoomFields(room.temperature(), room.pressure(), room.humidity(), taken);
-            } else if (dimension.equals(Dimension.NONE) && taken.get().value().explicitUnit() && room.humidity().isEmpty()
-                    && taken.get().value().si() >= 0 && taken.get().value().si() <= 1) {
-                room = new RoomFields(room.temperature(), room.pressure(), taken, room.volume());
+                room = new RoomFields(kept(reader, taken, Dimension.TEMPERATURE), room.pressure(), room.humidity(), room.volume());
+            } else if (dimension.equals(Dimension.PRESSURE) && room.pressure().isEmpty() && typed.value() > 0) {
+                room = new RoomFields(room.temperature(), Optional.of(taken), room.humidity(), room.volume());
+            } else if (dimension.equals(Dimension.VOLUME) && room.volume().isEmpty() && typed.value() > 0) {
+                room = new RoomFields(room.temperature(), room.pressure(), room.humidity(), Optional.of(taken));
+            } else if (dimension.equals(Dimension.NONE) && typed.explicitUnit() && room.humidity().isEmpty() && typed.si() >= 0 && typed.si() <= 1) {
+                room = new RoomFields(room.temperature(), room.pressure(), Optional.of(taken), room.volume());
             } else {
-                reader.note(new DeclareFinding.NotOfARoom(piece.text(), already(room, dimension), piece.span()));
+                reader.note(new DeclareFinding.NotOfARoom(taken.at().text(), already(room, dimension), taken.at()));
             }
         }
         return room;
+    }
+
+    private static List<At<Typed>> taken(FieldReader reader, List<Piece> pieces) {
+        return pieces.stream().flatMap(p -> reader.take(p, QuantityText.parse(p.text())).stream()).toList();
+    }
+
+    /** Of two pressures without a temperature the first stands in the temperature's place, and of two temperatures without a pressure the second. */
+    private static List<At<Typed>> withoutWrongKinds(FieldReader reader, List<At<Typed>> taken) {
+        List<At<Typed>> temperatures = of(taken, Dimension.TEMPERATURE);
+        List<At<Typed>> pressures = of(taken, Dimension.PRESSURE);
+        Optional<At<Typed>> wrong = Optional.empty();
+        if (temperatures.isEmpty() && pressures.size() == 2) {
+            wrong = Optional.of(pressures.get(0));
+            kept(reader, pressures.get(0), Dimension.TEMPERATURE);
+        } else if (pressures.isEmpty() && temperatures.size() == 2) {
+            wrong = Optional.of(temperatures.get(1));
+            kept(reader, temperatures.get(1), Dimension.PRESSURE);
+        }
+        Optional<At<Typed>> without = wrong;
+        return taken.stream().filter(t -> without.filter(w -> w == t).isEmpty()).toList();
+    }
+
+    private static List<At<Typed>> of(List<At<Typed>> taken, Dimension dimension) {
+        return taken.stream().filter(t -> t.value().dimension().equals(dimension)).toList();
+    }
+
+    /** The value, if it is of the kind and possible; else a finding. */
+    private static Optional<At<Typed>> kept(FieldReader reader, At<Typed> taken, Dimension wanted) {
+        String text = taken.at().text();
+        return reader.take(new Piece(text, taken.at()), QuantityText.requireDimension(taken.value(), text, wanted));
     }
 
     private static Optional<String> already(RoomFields room, Dimension dimension) {

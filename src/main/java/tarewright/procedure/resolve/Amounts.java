@@ -282,8 +282,8 @@ final class Amounts {
         }
         switch (block.kind()) {
             case SOLID:
-                return new Strengths(bench, block).knownDensity().flatMap(d -> need(Property.MASS)
-                        .map(m -> product("V", Dimension.VOLUME, 1, m, 1, d, -1)));
+                return block.density().isEmpty() ? Optional.empty() : both(need(Property.MASS), need(Property.DENSITY))
+                        .map(p -> product("V", Dimension.VOLUME, 1, p.first(), 1, p.second(), -1));
             case GAS:
                 return new Gases(bench, block).inVessel();
             case LIQUID:

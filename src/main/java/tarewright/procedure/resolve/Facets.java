@@ -41,7 +41,7 @@ final class Facets {
                 all.add(Property.MASS);
             }
         }
-        if (block.is(Kind.LIQUID) || block.is(Kind.SOLID) && density) {
+        if (block.is(Kind.LIQUID) || block.is(Kind.SOLID) && block.density().isPresent()) {
             all.add(Property.VOLUME);
         }
         if (block.ribbon().isPresent()) {

@@ -1,7 +1,11 @@
 package tarewright.procedure.resolve;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import tarewright.chemistry.TableValue;
+import tarewright.finding.Facts;
 import tarewright.finding.Finding;
 import tarewright.finding.Severity;
 import tarewright.text.Span;
@@ -117,6 +121,20 @@ public sealed interface ResolveFinding extends Finding {
         @Override
         public String id() {
             return "out-of-table-range";
+        }
+
+        /** With the end that is passed under a name of its own where it has one, since the words differ. */
+        @Override
+        public Map<String, Object> fields() {
+            Map<String, Object> fields = new LinkedHashMap<>(Facts.of(this));
+            fields.put("critical", passed(TableValue.Limit.CRITICAL_POINT, to));
+            fields.put("triple", passed(TableValue.Limit.TRIPLE_POINT, from));
+            fields.put("strongest", passed(TableValue.Limit.SATURATION, to));
+            return fields;
+        }
+
+        private Optional<String> passed(TableValue.Limit which, String end) {
+            return limit.equals(which.id()) ? Optional.of(end) : Optional.empty();
         }
     }
 
