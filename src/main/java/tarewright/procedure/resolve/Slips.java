@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tarewright.chemistry.Constants;
@@ -30,6 +31,7 @@ final class Slips {
     private final Figure answer;
     private final Accepted accepted;
     private final List<Slip> found = new ArrayList<>();
+    private final Map<Figure, Double> millilitres = new IdentityHashMap<>();
     /** What a student reads or takes as it is: a mistake on paper does not change it. */
     private final List<Figure> taken = new ArrayList<>();
 
@@ -44,6 +46,10 @@ final class Slips {
         Slips slips = new Slips(constituents, answer, accepted);
         slips.gather(answer, Collections.newSetFromMap(new IdentityHashMap<>()));
         slips.visit(answer, Collections.newSetFromMap(new IdentityHashMap<>()));
+        if (!slips.millilitres.isEmpty()) {
+            // Whoever takes millilitres for litres does so throughout, so that it may cancel.
+            slips.add(Slip.Kind.MILLILITRES_AS_LITRES, "", slips.millilitres);
+        }
         return List.copyOf(slips.found);
     }
 
@@ -78,7 +84,7 @@ final class Slips {
         figure.from().forEach(each -> visit(each, seen));
         if (step instanceof Step.Product product) {
             gasLaw(figure, product);
-            millilitres(figure, product);
+            noteMillilitres(figure, product);
             coefficient(figure, product);
             dilution(figure, product);
             percent(figure, product);
@@ -90,9 +96,14 @@ final class Slips {
     }
 
     private void add(Slip.Kind kind, String about, Figure at, double instead) {
+        add(kind, about, Map.of(at, instead));
+    }
+
+    private void add(Slip.Kind kind, String about, Map<Figure, Double> changed) {
         Again again = new Again();
         taken.forEach(f -> again.with(f, f.value()));
-        double value = again.with(at, instead).value(answer);
+        changed.forEach(again::with);
+        double value = again.value(answer);
         boolean changes = Math.abs(value - answer.value()) > SAME * Math.abs(answer.value());
         boolean known = found.stream().anyMatch(s -> Math.abs(s.value() - value) <= SAME * Math.abs(value));
         if (changes && !known && !Double.isNaN(value) && !Double.isInfinite(value)) {
@@ -123,7 +134,7 @@ final class Slips {
     }
 
     /** A volume read in millilitres beside a strength in moles in a litre. */
-    private void millilitres(Figure figure, Step.Product product) {
+    private void noteMillilitres(Figure figure, Step.Product product) {
         Optional<Power> strength = product.powers().stream().filter(p -> p.figure().dimension().equals(Dimension.CONCENTRATION)).findFirst();
         long volumes = product.powers().stream().filter(p -> p.figure().dimension().equals(Dimension.VOLUME)).count();
         boolean amount = figure.dimension().equals(Dimension.AMOUNT);
@@ -131,7 +142,7 @@ final class Slips {
         if (volumes == 1 && (amount && strength.isPresent() || concentration && strength.isEmpty())) {
             Figure volume = product.powers().stream().map(Power::figure).filter(f -> f.dimension().equals(Dimension.VOLUME)).findFirst().orElseThrow();
             if (volume.unit().symbol().equals("mL") || volume.unit().symbol().equals("cm³")) {
-                add(Slip.Kind.MILLILITRES_AS_LITRES, volume.symbol().plain(), figure, redo(product, f -> f == volume ? f.value() * 1000 : f.value()));
+                millilitres.put(volume, volume.value() * 1000);
             }
         }
     }
