@@ -80,8 +80,8 @@ class FloorsTest {
                     .or(resideInAnyPackage("java..", "org.commonmark.."))).allowEmptyShould(true);
 
     @ArchTest
-    static final ArchRule DOCUMENT_IS_DATA = classes().that().resideInAPackage(within("document")).and().areRecords().should()
-            .onlyDependOnClassesThat(resideInAPackage(within("document")).or(resideInAnyPackage("java..")))
+    static final ArchRule DOCUMENT_IS_DATA = classes().that().resideInAPackage(within("document")).and().areRecords()
+            .and().arePublic().should().onlyDependOnClassesThat(resideInAPackage(within("document")).or(resideInAnyPackage("java..")))
                     .allowEmptyShould(true);
 
     @ArchTest

@@ -1,0 +1,99 @@
+package tarewright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import tarewright.chemistry.Substance;
+import tarewright.derivation.Figure;
+import tarewright.procedure.declare.Matter;
+import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.quantity.StandardUncertainty;
+import tarewright.quantity.Strength;
+import tarewright.quantity.Typed;
+import tarewright.safety.Content;
+import tarewright.safety.Form;
+import tarewright.safety.Part;
+
+/** What is in a bottle, as the classification asks for it: always the real strength, whatever its label says. */
+final class Contents {
+    private static final double PER_LITRE = 1000;
+
+    private Contents() {
+    }
+
+    static Form form(QuantityBlock block) {
+        return switch (block.kind()) {
+            case SOLID -> block.ribbon().isPresent() ? Form.MASSIVE : Form.SOLID;
+            case LIQUID -> Form.LIQUID;
+            case SOLUTION -> Form.SOLUTION;
+            case GAS -> Form.GAS;
+        };
+    }
+
+    /** The substances in a bottle. What is not known is in it as undiluted. */
+    static List<Part> parts(ResolvedQuantity bottle, String label) {
+        List<Part> parts = new ArrayList<>();
+        Content content = content(bottle);
+        parts.add(bottle.matter().map(m -> part(m, content)).orElseGet(() -> Part.of(label, content)));
+        bottle.block().also().forEach(a -> parts.add(part(a.matter(),
+                content(a.strength().value(), a.matter(), OptionalDouble.empty()))));
+        return parts;
+    }
+
+    static Part part(Matter matter, Content content) {
+        return Part.of(matter.substance().map(Substance::name).orElse(matter.written()), matter.formula().plain(), content);
+    }
+
+    private static Content content(ResolvedQuantity bottle) {
+        QuantityBlock block = bottle.block();
+        if (block.is(Kind.LIQUID) && block.purity().isPresent()) {
+            Typed purity = block.purity().get().value();
+            return new Content.MassShare(Math.min(1, purity.si()), uncertainty(purity), Optional.empty());
+        }
+        if (!block.is(Kind.SOLUTION)) {
+            return Content.pure();
+        }
+        OptionalDouble density = bottle.figure(Property.DENSITY).map(d -> OptionalDouble.of(d.value() / PER_LITRE))
+                .orElse(OptionalDouble.empty());
+        if (block.strength().isPresent() && bottle.matter().isPresent()
+                && !(block.strength().get().value() instanceof Strength.VolumeStrength)) {
+            return content(block.strength().get().value(), bottle.matter().get(), density);
+        }
+        return bottle.figure(Property.STRENGTH).map(c -> molar(c, density)).orElseGet(Content::unstated);
+    }
+
+    /** @param concentration in mol/m³ as SI */
+    static Content molar(Figure concentration, OptionalDouble density) {
+        return new Content.Molar(concentration.value() / PER_LITRE, concentration.standardUncertainty() / PER_LITRE, density);
+    }
+
+    private static Content content(Strength strength, Matter matter, OptionalDouble density) {
+        Typed typed = strength.typed();
+        double value = typed.si();
+        double uncertainty = uncertainty(typed);
+        Optional<String> counted = Optional.of(strength.asFormula().orElse(matter.formula().plain()));
+        if (strength instanceof Strength.Molar) {
+            return new Content.Molar(value / PER_LITRE, uncertainty / PER_LITRE, density);
+        }
+        if (strength instanceof Strength.MassPerVolume) {
+            return new Content.MassPerVolume(value / PER_LITRE, uncertainty / PER_LITRE, density, counted);
+        }
+        if (strength instanceof Strength.MassFraction) {
+            return new Content.MassShare(Math.min(1, value), uncertainty, counted);
+        }
+        if (strength instanceof Strength.VolumeFraction) {
+            OptionalDouble pure = matter.substance().flatMap(Substance::density)
+                    .map(d -> OptionalDouble.of(d.kilogramsPerCubicMetre() / PER_LITRE)).orElse(OptionalDouble.empty());
+            return new Content.VolumeShare(Math.min(1, value), uncertainty, pure, density);
+        }
+        return Content.unstated();
+    }
+
+    private static double uncertainty(Typed typed) {
+        return StandardUncertainty.rectangular(typed.plusMinusSi().orElse(typed.lastDigit() * typed.unit().factor() / 2));
+    }
+}

@@ -1,0 +1,52 @@
+package tarewright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import tarewright.finding.Finding;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.setting.Paper;
+import tarewright.tables.HazardTables.CountryRules;
+import tarewright.wording.DocumentWords;
+
+/** Makes the documents of a resolved procedure. */
+public final class Documents {
+    private final CountryRules country;
+
+    /** @param country the hazard tables for the procedure's country; reading them takes a while, so they are read once */
+    public Documents(CountryRules country) {
+        this.country = country;
+    }
+
+    /**
+     * The sheets asked for, in the order handout, key, safety. Kinds that are not made here are left out.
+     *
+     * @param warnings what the key tells the teacher at its end
+     * @param version the code in every footer, see {@link VersionCode}
+     * @param footer words for the footer, such as the school's name; may be empty
+     */
+    public List<Sheet> sheets(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer) {
+        List<Sheet> sheets = new ArrayList<>();
+        if (kinds.contains(Sheet.Kind.HANDOUT)) {
+            sheets.add(sheet(Sheet.Kind.HANDOUT, procedure, new Handout(Draft.of(procedure, false), country.rules()).pieces(),
+                    version, footer));
+        }
+        if (kinds.contains(Sheet.Kind.KEY)) {
+            sheets.add(sheet(Sheet.Kind.KEY, procedure, new Key(Draft.of(procedure, true), warnings).pieces(), version, footer));
+        }
+        if (kinds.contains(Sheet.Kind.SAFETY)) {
+            sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(procedure, false), country).pieces(), version,
+                    footer));
+        }
+        return sheets;
+    }
+
+    private static Sheet sheet(Sheet.Kind kind, Resolved procedure, List<Piece> pieces, String version, String footer) {
+        String language = procedure.setting().language();
+        DocumentWords words = DocumentWords.in(language);
+        String title = procedure.procedure().front().title().map(t -> t.value()).orElse(procedure.name());
+        Sheet.Paper paper = procedure.setting().paper() == Paper.LETTER ? Sheet.Paper.LETTER : Sheet.Paper.A4;
+        return new Sheet(kind, title, words.say("kind." + kind.word()), procedure.procedure().front().code(), version, language,
+                paper, footer, new Sheet.PageWords(words.say("page"), words.say("page.of")), pieces);
+    }
+}

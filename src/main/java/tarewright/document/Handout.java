@@ -1,0 +1,109 @@
+package tarewright.document;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tarewright.derivation.Figure;
+import tarewright.procedure.declare.AnswerBlock;
+import tarewright.procedure.declare.ReactionBlock;
+import tarewright.procedure.resolve.Referent;
+import tarewright.procedure.resolve.ResolvedReaction;
+import tarewright.procedure.syntax.Inline;
+import tarewright.procedure.syntax.Part;
+import tarewright.procedure.syntax.TypedBlock;
+import tarewright.safety.Rulebook;
+
+/** The student's sheet. Nothing of the answers, of what is expected and of what is to be found stands in it. */
+final class Handout implements Filling {
+    private static final int BLANK = 10;
+    private static final int LINES_FOR_VALUE = 3;
+    private static final int LINES_FOR_MARK = 2;
+
+    private final Draft draft;
+    private final Rulebook rules;
+
+    Handout(Draft draft, Rulebook rules) {
+        this.draft = draft;
+        this.rules = rules;
+    }
+
+    List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(new Piece.FormLine(List.of(new Piece.FormField(draft.say("form.name"), 4),
+                new Piece.FormField(draft.say("form.group"), 2),
+                new Piece.FormField(draft.say("form.date"), 2))));
+        pieces.addAll(aims(draft));
+        pieces.addAll(reactions(draft));
+        pieces.addAll(safety());
+        pieces.addAll(new Needs(draft).pieces());
+        pieces.addAll(new BodyWalk(draft, this).body());
+        return pieces;
+    }
+
+    static List<Piece> aims(Draft draft) {
+        List<List<Piece>> aims = draft.procedure().procedure().front().aims().stream()
+                .map(a -> List.<Piece>of(new Piece.Paragraph(draft.prose().of(a.text())))).toList();
+        return aims.isEmpty() ? List.of() : List.of(draft.heading(2, "heading.aims"), new Piece.Bullets(aims));
+    }
+
+    /** The balanced equations that the author's own text does not show by themselves. */
+    static List<Piece> reactions(Draft draft) {
+        Set<ReactionBlock> displayed = new LinkedHashSet<>();
+        Part.walk(draft.procedure().procedure().source().body(), part -> {
+            if (part instanceof Part.Paragraph paragraph && paragraph.inlines().size() == 1
+                    && paragraph.inlines().get(0) instanceof Inline.Reference r
+                    && draft.procedure().referent(r) instanceof Referent.Equation equation) {
+                displayed.add(equation.block());
+            }
+        });
+        List<Piece> equations = draft.procedure().reactions().stream().map(ResolvedReaction::block)
+                .filter(r -> r.equation().isPresent() && !displayed.contains(r))
+                .<Piece>map(r -> new Piece.Display(List.of(draft.equation(r.equation().get(), r)))).toList();
+        if (equations.isEmpty()) {
+            return List.of();
+        }
+        String heading = equations.size() == 1 ? "heading.reaction" : "heading.reactions";
+        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, heading)));
+        pieces.addAll(equations);
+        return pieces;
+    }
+
+    private List<Piece> safety() {
+        Bench bench = Bench.of(draft, rules);
+        Hazards hazards = new Hazards(draft);
+        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.safety")));
+        bench.bottles().stream().filter(b -> !b.verdict().harmless()).map(b -> hazards.box(b, List.of(), false))
+                .forEach(pieces::add);
+        bench.made().stream().filter(b -> !b.verdict().harmless())
+                .map(b -> hazards.box(b, Text.words(draft.say("hazard.made-here")), false)).forEach(pieces::add);
+        pieces.addAll(hazards.harmless(bench.all()));
+        pieces.add(new Wear(draft, bench, rules).forStudents());
+        return pieces;
+    }
+
+    // --- spaces to fill
+
+    @Override
+    public List<Text> blank(String what, Figure expected, String head) {
+        return List.of(new Text.Blank(BLANK, draft.say("blank.for", "what", what)));
+    }
+
+    @Override
+    public List<Piece> space(AnswerBlock answer) {
+        if (answer.sought() instanceof AnswerBlock.Choice choice) {
+            return List.of(new Piece.Choices(Options.printed(choice.options()).stream().map(o -> draft.prose().of(o)).toList(),
+                    Optional.empty()));
+        }
+        int usual = answer.sought() instanceof AnswerBlock.InWords ? LINES_FOR_MARK * Math.max(1, answer.marks().orElse(1))
+                : LINES_FOR_VALUE;
+        int lines = answer.lines().orElse(usual);
+        return lines == 0 ? List.of() : List.of(new Piece.RuledLines(lines, draft.say("lines.for-answer")));
+    }
+
+    @Override
+    public boolean shows(TypedBlock block) {
+        return false;
+    }
+}

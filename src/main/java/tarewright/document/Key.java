@@ -1,0 +1,147 @@
+package tarewright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Step;
+import tarewright.finding.Finding;
+import tarewright.procedure.declare.At;
+import tarewright.procedure.declare.Notes.TrialBlock;
+import tarewright.procedure.declare.QuantityBlock.Role;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.procedure.syntax.Fields;
+import tarewright.wording.FindingWords;
+
+/** The teacher's key: what to expect, how each amount was found, the sheet filled in, what came out when it was tried. */
+final class Key {
+    private final Draft draft;
+    private final List<Finding> warnings;
+
+    Key(Draft draft, List<Finding> warnings) {
+        this.draft = draft;
+        this.warnings = List.copyOf(warnings);
+    }
+
+    List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>(new Overview(draft).pieces());
+        pieces.addAll(workings());
+        pieces.addAll(values());
+        pieces.addAll(filledIn());
+        pieces.addAll(trials());
+        pieces.addAll(warnings());
+        return pieces;
+    }
+
+    /** The worked lines of every amount that was worked out. */
+    private List<Piece> workings() {
+        Workings workings = new Workings(draft);
+        Labels labels = new Labels(draft);
+        List<Piece> pieces = new ArrayList<>();
+        List<ResolvedQuantity> takenFirst = Stream.of(true, false)
+                .flatMap(taken -> draft.procedure().quantities().stream().filter(q -> q.taken() == taken)).toList();
+        for (ResolvedQuantity quantity : takenFirst) {
+            List<Piece.WorkedLine> lines = worked(quantity).filter(f -> !f.from().isEmpty())
+                    .flatMap(f -> workings.fresh(f).stream()).toList();
+            if (!lines.isEmpty()) {
+                pieces.add(new Piece.Together(List.of(new Piece.Heading(3, labels.label(quantity.block())),
+                        new Piece.Working(lines))));
+            }
+        }
+        draft.procedure().values().forEach((name, figure) -> {
+            List<Piece.WorkedLine> lines = figure.from().isEmpty() ? List.of() : workings.fresh(figure);
+            if (!lines.isEmpty()) {
+                pieces.add(new Piece.Together(List.of(new Piece.Heading(3, draft.prose().of(name)), new Piece.Working(lines))));
+            }
+        });
+        if (!pieces.isEmpty()) {
+            pieces.add(0, draft.heading(2, "heading.workings"));
+        }
+        return pieces;
+    }
+
+    /** The figures of a quantity that are worth a line: not how far the limiting reactant, which just suffices, is in excess. */
+    private Stream<Figure> worked(ResolvedQuantity quantity) {
+        boolean limits = draft.procedure().reactions().stream().flatMap(r -> r.pots().stream())
+                .anyMatch(p -> p.limiting().contains(quantity.name()));
+        if (quantity.block().role() != Role.REACTS) {
+            return quantity.figure(Property.CLASS_TOTAL).stream();
+        }
+        Property gas = quantity.figure(Property.MOIST).isPresent() ? Property.DRY : quantity.measuredOut();
+        return Stream.of(Property.STRENGTH, Property.LENGTH, quantity.measuredOut(), gas, Property.MOLES, Property.MOST,
+                Property.YIELD, Property.TAKEN, Property.EXCESS, Property.CLASS_TOTAL).distinct()
+                .filter(p -> !(limits && p == Property.EXCESS)).flatMap(p -> quantity.figure(p).stream());
+    }
+
+    private List<Piece> values() {
+        TableValues values = new TableValues(draft);
+        draft.procedure().quantities().forEach(q -> worked(q).filter(f -> !(f.step() instanceof Step.Given))
+                .forEach(values::behind));
+        draft.procedure().answers().forEach(a -> a.value().ifPresent(values::behind));
+        return values.pieces();
+    }
+
+    private List<Piece> filledIn() {
+        List<Piece> body = new BodyWalk(draft, new KeyAnswer(draft)).body();
+        if (body.isEmpty()) {
+            return List.of();
+        }
+        List<Piece> pieces = new ArrayList<>(List.of(new Piece.NewPage(), draft.heading(2, "heading.filled-in")));
+        pieces.addAll(body);
+        return pieces;
+    }
+
+    // --- trials
+
+    private List<Piece> trials() {
+        Grid grid = new Grid(draft, "").words("trial.of").numbers("trial.expected", "trial.gave").words("trial.on");
+        for (TrialBlock trial : draft.procedure().procedure().trials()) {
+            grid.row(draft.prose().of(trial.of().map(At::value).orElse("")), expected(trial),
+                    draft.prose().of(field(trial, "gave")), Text.words(trial.on().map(At::value).orElse("")));
+        }
+        return grid.under(2, "heading.trials");
+    }
+
+    private static String field(TrialBlock trial, String key) {
+        return trial.block().fields().get(key).map(Fields.Field::value).orElse("");
+    }
+
+    /** What was expected of a reading, a value or a figure of a quantity. */
+    private List<Text> expected(TrialBlock trial) {
+        String of = trial.of().map(At::value).orElse("");
+        Optional<Figure> reading = draft.procedure().reading(of).map(r -> r.value());
+        Optional<Figure> figure = reading.or(() -> Optional.ofNullable(draft.procedure().values().get(of)))
+                .or(() -> draft.procedure().quantity(of).flatMap(ResolvedQuantity::amount)).or(() -> property(of))
+                .or(() -> draft.procedure().answers().stream().filter(a -> a.number().equals(of)).flatMap(a -> a.value().stream())
+                        .findFirst());
+        return figure.map(f -> Text.words(draft.numbers().printed(f))).orElse(List.of());
+    }
+
+    private Optional<Figure> property(String of) {
+        for (Property property : Property.values()) {
+            String before = property.words() + " of ";
+            if (of.startsWith(before)) {
+                return draft.procedure().quantity(of.substring(before.length())).flatMap(q -> q.figure(property));
+            }
+        }
+        return Optional.empty();
+    }
+
+    // --- warnings
+
+    private List<Piece> warnings() {
+        if (warnings.isEmpty()) {
+            return List.of();
+        }
+        FindingWords words = FindingWords.in(draft.procedure().setting().language());
+        List<List<Piece>> items = warnings.stream().map(w -> List.<Piece>of(new Piece.Paragraph(text(words.words(w))))).toList();
+        return List.of(draft.heading(2, "heading.warnings"), new Piece.Bullets(items));
+    }
+
+    private List<Text> text(FindingWords.Words said) {
+        List<String> sentences = Stream.concat(Stream.of(said.headline() + "."), said.more().stream()).toList();
+        return draft.prose().of(String.join(" ", sentences).replace("`", ""));
+    }
+}

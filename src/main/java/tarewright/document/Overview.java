@@ -1,0 +1,239 @@
+package tarewright.document;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tarewright.chemistry.Formula;
+import tarewright.chemistry.FormulaResult;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Step;
+import tarewright.derivation.Symbol;
+import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.procedure.declare.QuantityBlock.Role;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.procedure.resolve.ResolvedReaction;
+import tarewright.procedure.resolve.ResolvedReaction.PotAccount;
+import tarewright.procedure.resolve.ResolvedReaction.Reactant;
+import tarewright.procedure.resolve.ResolvedReading;
+import tarewright.quantity.Digits;
+import tarewright.setting.Setting;
+
+/** What a class and a group use and what comes out: amounts, rounding, readings, the account of each pot, totals. */
+final class Overview {
+    private static final int FIGURES = 4;
+    /** Half a per cent: about a division of a burette. */
+    private static final double JUST_ENOUGH = 0.005;
+
+    private final Draft draft;
+    private final Resolved procedure;
+    private final Labels labels;
+    private final Workings workings;
+    private final Accepted accepted;
+
+    Overview(Draft draft) {
+        this.draft = draft;
+        this.procedure = draft.procedure();
+        this.labels = new Labels(draft);
+        this.workings = new Workings(draft);
+        this.accepted = new Accepted(draft);
+    }
+
+    List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.expect")));
+        pieces.addAll(amounts());
+        pieces.addAll(made());
+        pieces.addAll(readings());
+        procedure.reactions().forEach(r -> r.pots().forEach(pot -> pieces.addAll(account(r, pot))));
+        pieces.addAll(totals(draft));
+        pieces.addAll(found());
+        return pieces;
+    }
+
+    // --- one group
+
+    private List<Piece> amounts() {
+        Grid grid = new Grid(draft, "expect.amounts").words("expect.what").numbers("expect.amount", "expect.moles")
+                .words("expect.rounding");
+        for (ResolvedQuantity quantity : procedure.quantities()) {
+            if (!quantity.taken() || quantity.amount().isEmpty()) {
+                continue;
+            }
+            List<Text> name = labels.label(quantity.block());
+            List<Text> moles = quantity.figure(Property.MOLES).filter(n -> quantity.block().role() == Role.REACTS)
+                    .map(this::shown).orElse(List.of());
+            Optional<Figure> length = quantity.figure(Property.LENGTH);
+            length.ifPresent(l -> grid.row(draft.compose("expect.length-of", Map.of("name", name)), shown(l), List.of(),
+                    rounding(l)));
+            grid.row(name, shown(quantity.amount().get()), moles, rounding(quantity.amount().get()));
+        }
+        return grid.pieces();
+    }
+
+    private List<Text> shown(Figure figure) {
+        return Text.words(draft.numbers().printed(figure));
+    }
+
+    /** {@code 0.07897 g → 0.079 g, to the nearest 0.001 g}. */
+    private List<Text> rounding(Figure figure) {
+        Optional<Figure> before = figure.step() instanceof Step.Set set ? Optional.of(set.target())
+                : figure.step() instanceof Step.Read read ? Optional.of(read.truth()) : Optional.empty();
+        return before.map(b -> Text.words(draft.say("expect.rounded", "before", unrounded(b, figure), "after",
+                draft.numbers().printed(figure), "why", workings.rounding(figure).orElse("")))).orElse(List.of());
+    }
+
+    private String unrounded(Figure before, Figure after) {
+        Figure same = before.in(after.unit());
+        int decimals = Math.max(Digits.decimalsOfSignificant(same.shownValue(), FIGURES), after.decimals().orElse(0));
+        return draft.numbers().printed(same.shownValue(), same.unit(), decimals);
+    }
+
+    private List<Piece> made() {
+        Grid grid = new Grid(draft, "expect.made").words("expect.what").numbers("expect.moles", "expect.mass-or-volume")
+                .words("expect.as");
+        for (ResolvedQuantity quantity : procedure.quantities()) {
+            if (quantity.taken()) {
+                continue;
+            }
+            List<Text> name = labels.label(quantity.block());
+            List<Text> moles = quantity.figure(Property.MOLES).map(this::shown).orElse(List.of());
+            boolean moist = quantity.figure(Property.MOIST).isPresent();
+            if (quantity.block().is(Kind.GAS)) {
+                quantity.figure(Property.MOIST).ifPresent(v ->
+                        grid.row(name, moles, shown(v), Text.words(draft.say("expect.moist"))));
+                quantity.figure(Property.DRY).ifPresent(v ->
+                        grid.row(name, moist ? List.of() : moles, shown(v), Text.words(draft.say("expect.dry"))));
+            } else {
+                quantity.figure(Property.MOST).ifPresent(m ->
+                        grid.row(name, moles, shown(m), Text.words(draft.say("expect.most"))));
+                quantity.figure(Property.YIELD)
+                        .filter(y -> quantity.figure(Property.MOST).filter(m -> m.value() == y.value()).isEmpty())
+                        .ifPresent(m -> grid.row(name, List.of(), shown(m), Text.words(draft.say("expect.yield"))));
+            }
+        }
+        return grid.pieces();
+    }
+
+    private List<Piece> readings() {
+        Grid grid = new Grid(draft, "expect.readings").words("expect.reading").numbers("expect.expected")
+                .words("expect.accept", "expect.why");
+        for (ResolvedReading reading : procedure.readings()) {
+            grid.row(draft.prose().of(reading.block().name()), List.of(new Text.Filled(draft.numbers().printed(reading.value()))),
+                    Text.words(accepted.range(reading.value(), Optional.empty()).orElse("")), accepted.why(reading.value()));
+        }
+        return grid.pieces();
+    }
+
+    // --- the pot
+
+    private List<Piece> account(ResolvedReaction reaction, PotAccount pot) {
+        if (pot.reactants().isEmpty()) {
+            return List.of();
+        }
+        Grid grid = new Grid(draft, "account.caption").words("account.species").numbers("account.moles", "account.turns")
+                .words("account.part")
+                .numbers("account.excess", "account.left");
+        boolean alone = pot.reactants().size() == 1;
+        boolean justEnough = !alone && isJustEnough(pot);
+        for (Reactant reactant : pot.reactants()) {
+            boolean limits = reactant.blocks().stream().anyMatch(pot.limiting()::contains);
+            Optional<Figure> excess = first(reactant).flatMap(q -> q.figure(Property.EXCESS));
+            Optional<Figure> left = reactant.blocks().stream().filter(pot.leftOver()::containsKey).map(pot.leftOver()::get)
+                    .findFirst();
+            grid.row(set(reactant.formula()), shown(reactant.moles()), shown(turns(reactant)),
+                    Text.words(draft.say(justEnough ? "account.just-enough" : alone ? "account.alone" : limits ? "account.limits"
+                            : "account.in-excess")),
+                    excess.filter(e -> !limits && !justEnough).map(e ->
+                            Text.words(draft.say("account.times", "times", draft.numbers().printed(e)))).orElse(List.of()),
+                    left.map(f -> limits ? Text.words("0") : shown(f)).orElse(List.of()));
+        }
+        List<Piece> pieces = new ArrayList<>();
+        boolean several = procedure.reactions().stream().mapToInt(r -> r.pots().size()).sum() > 1;
+        if (several) {
+            String name = pot.batch().isEmpty() ? reaction.name()
+                    : draft.say("account.batch", "reaction", reaction.name(), "batch", pot.batch());
+            pieces.add(new Piece.Heading(3, Text.words(name)));
+        }
+        reaction.block().equation().ifPresent(e -> pieces.add(new Piece.Display(List.of(draft.equation(e, reaction.block())))));
+        pieces.addAll(grid.pieces());
+        pot.extent().ifPresent(x -> pieces.add(new Piece.Paragraph(Text.words(draft.say("account.extent", "extent",
+                draft.numbers().printed(x))))));
+        return pieces;
+    }
+
+    /** Whether every reactant is used up but for what one division of an instrument makes. */
+    private static boolean isJustEnough(PotAccount pot) {
+        double least = pot.reactants().stream().mapToDouble(Reactant::turns).min().orElse(0);
+        return pot.reactants().stream().allMatch(r -> r.turns() <= least * (1 + JUST_ENOUGH));
+    }
+
+    private Optional<ResolvedQuantity> first(Reactant reactant) {
+        return reactant.blocks().stream().flatMap(b -> procedure.quantity(b).stream()).findFirst();
+    }
+
+    private static Figure turns(Reactant reactant) {
+        return Figure.of(Symbol.ofFormula("n/ν", reactant.formula()), reactant.moles().unit(),
+                new Step.Product(1.0 / reactant.coefficient(), List.of(new Step.Power(reactant.moles(), 1))));
+    }
+
+    private List<Text> set(String formula) {
+        return Formula.parse(formula) instanceof FormulaResult.Ok ok ? List.of(draft.formula(ok.formula())) : Text.words(formula);
+    }
+
+    // --- the class
+
+    /** What the class takes, with the number of groups and the spare said. */
+    static List<Piece> totals(Draft draft) {
+        Setting setting = draft.procedure().setting();
+        Labels labels = new Labels(draft);
+        Grid grid = new Grid(draft, "totals.caption").words("expect.what").numbers("totals.each", "totals.class");
+        Map<String, List<Text>> withheld = new LinkedHashMap<>();
+        for (ResolvedQuantity quantity : draft.procedure().quantities()) {
+            Optional<Figure> total = quantity.figure(Property.CLASS_TOTAL);
+            if (total.isEmpty() || quantity.amount().isEmpty()) {
+                continue;
+            }
+            if (!draft.open() && draft.secrets().hidesAmount(quantity)) {
+                withheld.put(quantity.name(), labels.label(quantity.block()));
+                continue;
+            }
+            String each = draft.numbers().printed(quantity.amount().get());
+            grid.row(labels.label(quantity.block()), Text.words(quantity.block().portions() == 1 ? each
+                    : draft.say("totals.portions", "times", quantity.block().portions(), "amount", each)),
+                            Text.words(draft.numbers().printed(total.get())));
+        }
+        List<Piece> pieces = new ArrayList<>(grid.under(2, "heading.totals"));
+        if (!pieces.isEmpty()) {
+            String spare = draft.numbers().printedNumber(100 * setting.spare());
+            pieces.add(1, new Piece.Paragraph(Text.words(draft.say(setting.runs() == 1 ? "totals.said" : "totals.said-runs",
+                    "groups", setting.groups(),
+                    "runs", setting.runs(), "spare", spare))));
+        }
+        withheld.values().forEach(name -> pieces.add(new Piece.Paragraph(draft.compose("totals.withheld",
+                Map.of("name", name)))));
+        return pieces;
+    }
+
+    /** What the students do not see and find out. */
+    private List<Piece> found() {
+        Grid grid = new Grid(draft, "").words("found.label", "found.is").numbers("found.value");
+        for (ResolvedQuantity quantity : procedure.quantities()) {
+            if (quantity.block().found()) {
+                List<Text> is = quantity.matter().<List<Text>>map(m ->
+                        List.of(new Text.Words(m.name() + ", "), draft.formula(m.formula()))).orElse(List.of());
+                Property sought = quantity.block().is(Kind.SOLUTION) ? Property.STRENGTH
+                        : quantity.block().purity().isPresent() ? Property.PURITY : Property.MASS;
+                boolean formula = quantity.block().shownAs().isPresent();
+                List<Text> value = quantity.figure(sought).filter(f -> !formula).map(this::shown).orElse(List.of());
+                List<Text> label = quantity.matter().flatMap(m -> draft.secrets().shownAs(m.formula()))
+                        .filter(f -> quantity.block().labelAs().isEmpty())
+                        .<List<Text>>map(f -> List.of(draft.typeset().shown(f))).orElseGet(() -> labels.name(quantity.block()));
+                grid.row(label, is, value);
+            }
+        }
+        return grid.under(2, "heading.found");
+    }
+}

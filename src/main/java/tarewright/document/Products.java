@@ -1,0 +1,153 @@
+package tarewright.document;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import tarewright.chemistry.BalancedEquation;
+import tarewright.chemistry.Species;
+import tarewright.chemistry.State;
+import tarewright.chemistry.Substance;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Origin;
+import tarewright.derivation.Step;
+import tarewright.derivation.Symbol;
+import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.procedure.resolve.ResolvedReaction;
+import tarewright.procedure.resolve.ResolvedReaction.PotAccount;
+import tarewright.quantity.Unit;
+import tarewright.quantity.Units;
+import tarewright.safety.Air;
+import tarewright.safety.AirEstimate;
+import tarewright.safety.Classification;
+import tarewright.safety.Content;
+import tarewright.safety.Form;
+import tarewright.safety.Matter;
+import tarewright.safety.Part;
+import tarewright.safety.Release;
+import tarewright.safety.Rulebook;
+import tarewright.safety.Verdict;
+
+/** What the reactions of a procedure make, each at the strength that it comes to in its pot. */
+final class Products {
+    private static final Unit MOLAR = Units.symbol("mol/L").orElseThrow();
+    private static final Unit MOLE = Units.symbol("mol").orElseThrow();
+    private static final String WATER = "H2O";
+
+    private final Draft draft;
+    private final Classification classification;
+    private final Air air;
+    private final Map<String, Bottle> made = new LinkedHashMap<>();
+
+    private Products(Draft draft, Rulebook rules) {
+        this.draft = draft;
+        this.classification = new Classification(rules);
+        this.air = new Air(rules);
+    }
+
+    static Products of(Draft draft, Rulebook rules) {
+        Products products = new Products(draft, rules);
+        products.collect();
+        return products;
+    }
+
+    List<Bottle> made() {
+        return List.copyOf(made.values());
+    }
+
+    private void collect() {
+        for (ResolvedReaction reaction : draft.procedure().reactions()) {
+            if (reaction.block().shownOnly() || reaction.block().equation().isEmpty()) {
+                continue;
+            }
+            BalancedEquation equation = reaction.block().equation().get();
+            for (BalancedEquation.Term term : equation.products()) {
+                if (!term.species().formula().plain().equals(WATER)) {
+                    product(reaction, equation, term);
+                }
+            }
+        }
+    }
+
+    private void product(ResolvedReaction reaction, BalancedEquation equation, BalancedEquation.Term term) {
+        Species species = term.species();
+        Optional<ResolvedQuantity> block = draft.procedure().quantities().stream().filter(q -> !q.taken())
+                .filter(q -> q.matter().filter(m -> m.formula().sameComposition(species.formula())).isPresent()).findFirst();
+        Optional<Substance> substance = species.state()
+                .flatMap(s -> draft.procedure().tables().substances().of(species.formula(), s))
+                .or(() -> draft.procedure().tables().substances().of(species.formula()).stream().findFirst());
+        Form form = form(species, block, substance, equation);
+        Labels labels = new Labels(draft);
+        Optional<Figure> moles = moles(reaction, term);
+        List<Text> formula = List.of(draft.formula(species.formula()));
+        boolean masked = draft.disguise(species.formula()).isPresent();
+        List<Text> name = block.map(q -> labels.name(q.block()))
+                .orElseGet(() -> masked ? formula : substance.<List<Text>>map(s -> Text.words(s.name())).orElse(formula));
+        Part part = Part.of(substance.map(Substance::name).orElse(species.formula().plain()), species.formula().plain(),
+                content(reaction, term, form));
+        Matter matter = Matter.of(Plain.of(name), form, List.of(part));
+        Verdict verdict = classification.of(matter);
+        Optional<AirEstimate> escapes = form == Form.GAS ? moles.map(n -> air.of(release(part, n))) : Optional.empty();
+        made.putIfAbsent(form + " " + species.formula().plain(),
+                new Bottle(name, List.of(), name.equals(formula) ? List.of() : formula, verdict, masked,
+                        block.map(List::of).orElse(List.of()), escapes));
+    }
+
+    private static Form form(Species species, Optional<ResolvedQuantity> block, Optional<Substance> substance,
+            BalancedEquation equation) {
+        State state = species.state().or(() -> block.map(q -> state(q.block().kind()))).or(() -> substance.map(Substance::state))
+                .orElse(State.AQUEOUS);
+        boolean wet = equation.terms().stream().anyMatch(t -> t.species().state().filter(s -> s == State.AQUEOUS).isPresent());
+        return switch (state) {
+            case GAS -> Form.GAS;
+            case LIQUID -> Form.LIQUID;
+            case AQUEOUS -> Form.SOLUTION;
+            case SOLID -> wet ? Form.SLURRY : Form.SOLID;
+        };
+    }
+
+    private static State state(Kind kind) {
+        return State.of(kind.state()).orElseThrow();
+    }
+
+    private static Optional<Figure> moles(ResolvedReaction reaction, BalancedEquation.Term term) {
+        return reaction.pots().stream().flatMap(p -> p.extent().stream()).max((a, b) -> Double.compare(a.value(), b.value()))
+                .map(extent -> Figure.of(Symbol.ofFormula("n", term.species().formula().plain()), MOLE,
+                        new Step.Product(term.coefficient(), List.of(new Step.Power(extent, 1)))));
+    }
+
+    /** What is dissolved is spread over the liquids of its pot; where these are not known its strength is not. */
+    private Content content(ResolvedReaction reaction, BalancedEquation.Term term, Form form) {
+        if (form != Form.SOLUTION) {
+            return Content.pure();
+        }
+        Optional<Figure> strongest = reaction.pots().stream().flatMap(pot -> concentration(pot, term).stream())
+                .max((a, b) -> Double.compare(a.value(), b.value()));
+        return strongest.map(c -> Contents.molar(c, OptionalDouble.empty())).orElseGet(Content::unstated);
+    }
+
+    private Optional<Figure> concentration(PotAccount pot, BalancedEquation.Term term) {
+        List<Step.Term> volumes = Stream.concat(pot.reactants().stream().flatMap(r -> r.blocks().stream()),
+                pot.leftOver().keySet().stream()).distinct()
+                .flatMap(name -> draft.procedure().quantity(name).stream())
+                .filter(q -> q.block().is(Kind.SOLUTION) || q.block().is(Kind.LIQUID))
+                .flatMap(q -> q.figure(Property.VOLUME).stream()).map(v -> new Step.Term(1, v)).toList();
+        if (volumes.isEmpty() || pot.extent().isEmpty()) {
+            return Optional.empty();
+        }
+        Figure whole = Figure.of(Symbol.alone("V"), volumes.get(0).figure().unit(), new Step.Sum(volumes));
+        return Optional.of(Figure.of(Symbol.ofFormula("c", term.species().formula().plain()), MOLAR,
+                new Step.Product(term.coefficient(), List.of(new Step.Power(pot.extent().get(), 1), new Step.Power(whole, -1)))));
+    }
+
+    private Release release(Part part, Figure moles) {
+        Figure vessels = Figure.given(Symbol.words("groups"), Unit.ONE, draft.procedure().setting().groups(),
+                new Origin.Counted());
+        return new Release(part.substance(), part.formula(), moles, vessels, draft.procedure().setting().room().temperature(),
+                draft.procedure().setting().room().pressure(), draft.procedure().setting().room().volume());
+    }
+}

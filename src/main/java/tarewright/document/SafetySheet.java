@@ -1,0 +1,145 @@
+package tarewright.document;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tarewright.chemistry.Confidence;
+import tarewright.derivation.Figure;
+import tarewright.procedure.declare.ApparatusItem;
+import tarewright.procedure.declare.At;
+import tarewright.procedure.declare.Notes.CautionBlock;
+import tarewright.procedure.declare.Notes.WasteBlock;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.safety.RuleSet;
+import tarewright.safety.SignalWord;
+import tarewright.safety.Statement;
+import tarewright.tables.HazardTables.CountryRules;
+import tarewright.wording.Numbers;
+
+/**
+ * The panel for wall and bench. Students read it too, so it keeps the same secrets as their handout; the hazards are those of
+ * the real strength all the same.
+ */
+final class SafetySheet {
+    private final Draft draft;
+    private final CountryRules country;
+    private final Bench bench;
+    private final Hazards hazards;
+
+    SafetySheet(Draft draft, CountryRules country) {
+        this.draft = draft;
+        this.country = country;
+        this.bench = Bench.of(draft, country.rules());
+        this.hazards = new Hazards(draft);
+    }
+
+    List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>(signalWord());
+        pieces.addAll(boxes("heading.on-the-bench", bench.bottles()));
+        pieces.addAll(boxes("heading.made-here", bench.made()));
+        pieces.addAll(under("heading.air", new Escapes(draft).pieces(bench)));
+        pieces.addAll(new Apart(draft).pieces(bench, country.rules()));
+        pieces.addAll(List.of(draft.heading(2, "heading.protection"), new Wear(draft, bench, country.rules()).withReasons()));
+        pieces.addAll(cautions());
+        pieces.addAll(new Accidents(draft).pieces(bench, country.rules()));
+        pieces.addAll(waste());
+        pieces.addAll(Overview.totals(draft));
+        pieces.addAll(basis());
+        return pieces;
+    }
+
+    /** The strongest signal word of all that is there. */
+    private List<Piece> signalWord() {
+        Optional<SignalWord> word = bench.verdicts().stream().flatMap(v -> v.signalWord().stream())
+                .max(Comparator.naturalOrder());
+        List<Piece> pieces = new ArrayList<>();
+        word.ifPresent(w -> pieces.add(new Piece.Paragraph(draft.compose("safety.signal-word",
+                Map.of("word", List.of(new Text.Strong(Text.words(draft.say("signal." + w.name()
+                        .toLowerCase(Locale.ROOT))))))))));
+        if (bench.verdicts().stream().anyMatch(v -> !v.known())) {
+            pieces.add(new Piece.Paragraph(List.of(new Text.Strong(Text.words(draft.say("safety.some-unknown"))))));
+        }
+        return pieces;
+    }
+
+    /** A box for each, also for what is not classified: that is said in it, with what suppliers may add. */
+    private List<Piece> boxes(String heading, List<Bottle> bottles) {
+        return under(heading, bottles.stream().<Piece>map(b -> hazards.box(b, amount(b), true)).toList());
+    }
+
+    private List<Piece> under(String heading, List<Piece> pieces) {
+        List<Piece> all = new ArrayList<>();
+        if (!pieces.isEmpty()) {
+            all.add(draft.heading(2, heading));
+            all.addAll(pieces);
+        }
+        return all;
+    }
+
+    /** What a group takes or makes of it; of what they read off no more than that it fits its vessel. */
+    private List<Text> amount(Bottle bottle) {
+        List<List<Text>> amounts = new ArrayList<>();
+        for (ResolvedQuantity use : bottle.uses()) {
+            Optional<Figure> amount = use.taken() ? use.amount() : use.figure(Property.VOLUME)
+                    .or(() -> use.figure(Property.MASS));
+            boolean kept = amount.isEmpty() || draft.keeps(amount.get()) || draft.secrets().hidesAmount(use) || !use.taken()
+                    && draft.secrets().isRead(amount.get());
+            if (!kept) {
+                amounts.add(draft.compose("safety.for-a-group",
+                        Map.of("amount", Text.words(draft.numbers().printed(amount.get())))));
+            } else {
+                capacity(use).ifPresent(c -> amounts.add(draft.compose("safety.less-than", Map.of("capacity", Text.words(c)))));
+            }
+        }
+        return Typeset.joined(amounts.stream().distinct().toList(), "; ");
+    }
+
+    private Optional<String> capacity(ResolvedQuantity use) {
+        return use.block().vessel().flatMap(v -> draft.procedure().procedure().apparatus(v.value()))
+                .flatMap(ApparatusItem::capacity).map(At::value)
+                .map(t -> Numbers.withUnit(draft.numbers().localised(t.number()), t.unit()));
+    }
+
+    private List<Piece> cautions() {
+        List<CautionBlock> cautions = draft.procedure().procedure().cautions();
+        return under("heading.cautions", cautions.stream().<Piece>map(c -> BodyWalk.caution(draft, c)).toList());
+    }
+
+    private List<Piece> waste() {
+        WasteWords words = new WasteWords(draft);
+        List<List<Piece>> items = new ArrayList<>();
+        for (WasteBlock waste : draft.procedure().procedure().wastes()) {
+            items.add(List.of(new Piece.Paragraph(words.sentences(waste))));
+        }
+        items.addAll(new LeftOvers(draft, country.rules()).sentences(bench));
+        items.add(List.of(draft.paragraph("waste.local-rules")));
+        return List.of(draft.heading(2, "heading.waste"), new Piece.Bullets(items));
+    }
+
+    /** What this panel rests on, and what it is not. */
+    private List<Piece> basis() {
+        RuleSet set = country.rules().ruleSet();
+        List<List<Piece>> items = new ArrayList<>();
+        items.add(List.of(draft.paragraph("safety.local-rules")));
+        items.add(List.of(draft.paragraph("safety.data-sheets")));
+        items.add(List.of(draft.paragraph("safety.no-assessment")));
+        items.add(List.of(draft.paragraph("safety.rule-set", "title", set.title(), "edition", set.edition(), "note",
+                set.note())));
+        String code = draft.procedure().setting().country();
+        if (!country.own() && !code.isEmpty()) {
+            items.add(List.of(draft.paragraph("safety.not-own-rules", "country", code, "title", set.title())));
+        }
+        List<String> memory = bench.verdicts().stream()
+                .flatMap(v -> Stream.concat(v.statements().stream(), v.supplemental().stream()))
+                .filter(s -> s.provenance().confidence() == Confidence.MEMORY).map(Statement::code).distinct().sorted().toList();
+        if (!memory.isEmpty()) {
+            items.add(List.of(draft.paragraph("safety.words-from-memory", "codes", String.join(", ", memory))));
+        }
+        return List.of(draft.heading(2, "heading.basis"), new Piece.Bullets(items));
+    }
+}

@@ -1,0 +1,71 @@
+package tarewright.document;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import tarewright.procedure.declare.ApparatusItem;
+import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.safety.Circumstance;
+import tarewright.safety.Measure;
+import tarewright.safety.Protection;
+import tarewright.safety.Rulebook;
+
+/** What to wear, to have at hand, to do and to leave alone. */
+final class Wear {
+    private final Draft draft;
+    private final List<Measure> measures;
+
+    Wear(Draft draft, Bench bench, Rulebook rules) {
+        this.draft = draft;
+        this.measures = new Protection(rules).of(bench.verdicts(), circumstances(draft));
+    }
+
+    private static Set<Circumstance> circumstances(Draft draft) {
+        Set<Circumstance> found = EnumSet.noneOf(Circumstance.class);
+        Resolved procedure = draft.procedure();
+        for (ApparatusItem item : procedure.procedure().apparatus()) {
+            String words = item.words().toLowerCase(Locale.ROOT);
+            boolean holdsGas = procedure.quantities().stream().filter(q -> q.block().is(Kind.GAS))
+                    .anyMatch(q -> q.block().vessel().filter(v -> v.value().equals(item.name())).isPresent());
+            if (words.contains(draft.say("apparatus.gas-syringe"))
+                    || holdsGas && words.contains(draft.say("apparatus.syringe"))) {
+                found.add(Circumstance.GAS_SYRINGE);
+            }
+            if (words.contains(draft.say("apparatus.glass-tubing"))) {
+                found.add(Circumstance.GLASS_TUBING);
+            }
+        }
+        return found;
+    }
+
+    /** What the students themselves wear, do and leave alone; not where help is found and who supervises. */
+    Piece.Signs forStudents() {
+        return new Piece.Signs(measures.stream()
+                .filter(m -> m.rule().sign().matches("[MPW].*") && !m.rule().measure().equals("adult"))
+                .map(m -> new Piece.Sign(m.rule().sign(), text(m))).toList());
+    }
+
+    /** Every measure with what asked for it. */
+    Piece.Signs withReasons() {
+        return new Piece.Signs(measures.stream().map(m -> new Piece.Sign(m.rule().sign(), m.reasons().isEmpty() ? text(m)
+                : draft.say("wear.because", "what", text(m), "reasons", reasons(m)))).toList());
+    }
+
+    private String text(Measure measure) {
+        return draft.words().find("wear." + measure.rule().id()).orElse(measure.rule().text());
+    }
+
+    private String reasons(Measure measure) {
+        List<String> said = new ArrayList<>();
+        for (Measure.Reason reason : measure.reasons()) {
+            Optional<String> codes = reason.codes().isEmpty() ? Optional.empty() : Optional.of(String.join(", ", reason.codes()));
+            said.add(!reason.known() ? draft.say("wear.reason-unknown", "name", reason.matter())
+                    : codes.map(c -> draft.say("wear.reason", "name", reason.matter(), "codes", c)).orElse(reason.matter()));
+        }
+        return String.join("; ", said);
+    }
+}
