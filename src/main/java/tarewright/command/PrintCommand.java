@@ -1,0 +1,153 @@
+package tarewright.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tarewright.document.Documents;
+import tarewright.document.Sheet;
+import tarewright.document.VersionCode;
+import tarewright.finding.Finding;
+import tarewright.finding.Found;
+import tarewright.finding.Severity;
+import tarewright.print.BrokenTemplate;
+import tarewright.print.PdfPrinter;
+import tarewright.print.Printed;
+import tarewright.print.Templates;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.tables.HazardTables;
+import tarewright.wording.FindingText;
+
+/** {@code print}: procedures to PDF files. A procedure with an error prints nothing, and what was there of it stays. */
+@Command(name = "print", sortOptions = false, description = {"Prints procedures: student handout, teacher's key and safety panel of each, as PDF.",
+    "Without a file, every procedure in the folder `procedures`."})
+final class PrintCommand implements Callable<Integer> {
+    private static final Path USUAL_INPUT = Path.of("procedures");
+    private static final List<Sheet.Kind> KINDS = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY);
+
+    @Spec
+    private CommandSpec spec;
+    @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*", description = "Procedures (files that end in .md), or folders of them.")
+    private List<Path> files = List.of();
+    @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "out", description = "Where the PDF files go (${DEFAULT-VALUE}).")
+    private Path out = Path.of("out");
+    @Option(names = "--only", paramLabel = "KIND,…", split = ",", description = "Only these documents: handout, key, safety.")
+    private List<String> only = List.of();
+    @Mixin
+    private SettingOptions setting = new SettingOptions();
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
+    private boolean help;
+    private final Map<String, Documents> countries = new HashMap<>();
+
+    @Override
+    public Integer call() {
+        PrintWriter console = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        Set<Sheet.Kind> kinds = kinds();
+        FindingText words = FindingText.in("en");
+        Disk disk = new Disk();
+        Workshop workshop = new Workshop(disk, setting.overrides(words));
+        List<InputFile> inputs = new Inputs(disk).find(files.isEmpty() ? List.of(USUAL_INPUT) : files);
+        checkNames(inputs);
+        Table table = new Table();
+        Map<Path, PdfPrinter> printers = new LinkedHashMap<>();
+        Progress progress = new Progress(err);
+        boolean errors = false;
+        int done = 0;
+        for (InputFile input : inputs) {
+            progress.at(done++, inputs.size(), input.name());
+            Found<Resolved> found = workshop.resolve(input);
+            progress.end();
+            found.findings().forEach(f -> err.println(words.full(f)));
+            if (found.hasErrors()) {
+                errors = true;
+                table.row(input.name(), "nothing; what was there stays", count(found, Severity.ERROR), count(found, Severity.WARNING));
+                continue;
+            }
+            Optional<String> written = print(found, kinds, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))),
+                    workshop.dataVersion(input), disk, err);
+            errors |= written.isEmpty();
+            table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING));
+        }
+        console.print(table.text(out.toString()));
+        return errors ? Main.ERRORS : Main.CLEAN;
+    }
+
+    /** Every sheet is complete before the first file of the procedure is replaced. */
+    private Optional<String> print(Found<Resolved> found, Set<Sheet.Kind> kinds, PdfPrinter printer, String dataVersion, Disk disk, PrintWriter err) {
+        Resolved procedure = found.value();
+        List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        List<String> written = new ArrayList<>();
+        try {
+            for (Sheet sheet : documents(procedure).sheets(procedure, kinds, warnings, VersionCode.of(procedure.procedure().source().text().content(), procedure.setting(), dataVersion), "")) {
+                Printed printed = printer.print(sheet);
+                printed.missing().forEach(c -> err.println("tarewright: " + procedure.name() + ": no typeface of ours has the character "
+                        + String.format(Locale.ROOT, "U+%04X", c) + "; it prints as #"));
+                files.put(out.resolve(procedure.name() + "-" + sheet.kind().word() + ".pdf"), printed.pdf());
+                written.add(sheet.kind().word() + " (" + printed.pages() + ")");
+            }
+            for (Map.Entry<Path, byte[]> file : files.entrySet()) {
+                disk.replace(file.getKey(), file.getValue());
+            }
+            return Optional.of(String.join(", ", written));
+        } catch (BrokenTemplate e) {
+            err.println("tarewright: the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says());
+        } catch (IOException e) {
+            err.println("tarewright: " + out + " cannot be written (" + e.getMessage() + "). Free some space or choose another folder with --out.");
+        }
+        return Optional.empty();
+    }
+
+    /** The documents for a procedure's country; a country's hazard tables are read once. */
+    private Documents documents(Resolved procedure) {
+        return countries.computeIfAbsent(procedure.setting().country(), c -> new Documents(HazardTables.of(c)));
+    }
+
+    private Set<Sheet.Kind> kinds() {
+        Set<Sheet.Kind> kinds = EnumSet.noneOf(Sheet.Kind.class);
+        for (String word : only) {
+            kinds.add(KINDS.stream().filter(k -> k.word().equals(word.strip().toLowerCase(Locale.ROOT))).findFirst()
+                    .orElseThrow(() -> new Inputs.Usage("--only takes handout, key, safety, not `" + word + "`")));
+        }
+        return kinds.isEmpty() ? EnumSet.copyOf(KINDS) : kinds;
+    }
+
+    /** A folder {@code templates} beside the procedure's folder goes before the packed templates. */
+    private static Path templates(InputFile input) {
+        Path folder = Optional.ofNullable(input.path().toAbsolutePath().normalize().getParent()).orElse(Path.of("."));
+        Path beside = folder.resolveSibling("templates");
+        Path inside = folder.resolve("templates");
+        return inside.toFile().isDirectory() ? inside : beside;
+    }
+
+    /** Two procedures of one name would print over each other. */
+    private static void checkNames(List<InputFile> inputs) {
+        Map<String, InputFile> seen = new LinkedHashMap<>();
+        for (InputFile input : inputs) {
+            InputFile earlier = seen.put(input.name().toLowerCase(Locale.ROOT), input);
+            if (earlier != null && !earlier.path().equals(input.path())) {
+                throw new Inputs.Usage("`" + earlier.shown() + "` and `" + input.shown() + "` would print to the same files; rename one");
+            }
+        }
+    }
+
+    private static int count(Found<Resolved> found, Severity severity) {
+        return (int) found.findings().stream().filter(f -> f.severity() == severity).count();
+    }
+}
