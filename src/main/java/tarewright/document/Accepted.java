@@ -7,6 +7,7 @@ import tarewright.derivation.Figure;
 import tarewright.derivation.Gradient;
 import tarewright.procedure.declare.At;
 import tarewright.quantity.Dimension;
+import tarewright.quantity.Rounding;
 import tarewright.quantity.Typed;
 import tarewright.wording.Numbers;
 
@@ -31,11 +32,16 @@ final class Accepted {
             return Optional.empty();
         }
         int decimals = Numbers.decimals(figure);
-        double low = figure.unit().fromSi(figure.value() - half.getAsDouble());
-        double high = figure.unit().fromSi(figure.value() + half.getAsDouble());
+        double low = outward(figure.unit().fromSi(figure.value() - half.getAsDouble()), decimals, Rounding.Direction.DOWN);
+        double high = outward(figure.unit().fromSi(figure.value() + half.getAsDouble()), decimals, Rounding.Direction.UP);
         String from = draft.numbers().printed(low, figure.unit(), decimals);
         String to = draft.numbers().printed(high, figure.unit(), decimals);
         return from.equals(to) ? Optional.empty() : Optional.of(draft.say("accept.range", "from", from, "to", to));
+    }
+
+    /** To the last digit shown, away from the value: nobody loses a mark by how the range is printed. */
+    private static double outward(double value, int decimals, Rounding.Direction direction) {
+        return new Rounding(direction, Math.pow(10, -decimals)).apply(value);
     }
 
     /** In the coherent SI unit: per cent of the value, or so much of its own kind. */

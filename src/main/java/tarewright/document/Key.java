@@ -62,10 +62,10 @@ final class Key {
         return pieces;
     }
 
-    /** The figures of a quantity that are worth a line: not how far the limiting reactant, which just suffices, is in excess. */
+    /** The figures of a quantity that are worth a line: not how far it is in excess where it just suffices. */
     private Stream<Figure> worked(ResolvedQuantity quantity) {
         boolean limits = draft.procedure().reactions().stream().flatMap(r -> r.pots().stream())
-                .anyMatch(p -> p.limiting().contains(quantity.name()));
+                .anyMatch(p -> p.limiting().contains(quantity.name()) || Overview.isJustEnough(p));
         if (quantity.block().role() != Role.REACTS) {
             return quantity.figure(Property.CLASS_TOTAL).stream();
         }

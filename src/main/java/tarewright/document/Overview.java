@@ -25,6 +25,7 @@ import tarewright.setting.Setting;
 /** What a class and a group use and what comes out: amounts, rounding, readings, the account of each pot, totals. */
 final class Overview {
     private static final int FIGURES = 4;
+    private static final double SAME = 1e-9;
     /** Half a per cent: about a division of a burette. */
     private static final double JUST_ENOUGH = 0.005;
 
@@ -68,7 +69,10 @@ final class Overview {
             Optional<Figure> length = quantity.figure(Property.LENGTH);
             length.ifPresent(l -> grid.row(draft.compose("expect.length-of", Map.of("name", name)), shown(l), List.of(),
                     rounding(l)));
-            grid.row(name, shown(quantity.amount().get()), moles, rounding(quantity.amount().get()));
+            String amount = draft.numbers().printed(quantity.amount().get());
+            int portions = quantity.block().portions();
+            grid.row(name, Text.words(portions == 1 ? amount : draft.say("totals.portions", "times", portions, "amount", amount)), moles,
+                    rounding(quantity.amount().get()));
         }
         return grid.pieces();
     }
@@ -81,8 +85,13 @@ final class Overview {
     private List<Text> rounding(Figure figure) {
         Optional<Figure> before = figure.step() instanceof Step.Set set ? Optional.of(set.target())
                 : figure.step() instanceof Step.Read read ? Optional.of(read.truth()) : Optional.empty();
-        return before.map(b -> Text.words(draft.say("expect.rounded", "before", unrounded(b, figure), "after",
+        return before.filter(b -> !isSame(b, figure))
+                .map(b -> Text.words(draft.say("expect.rounded", "before", unrounded(b, figure), "after",
                 draft.numbers().printed(figure), "why", workings.rounding(figure).orElse("")))).orElse(List.of());
+    }
+
+    private static boolean isSame(Figure before, Figure after) {
+        return Math.abs(before.value() - after.value()) <= SAME * Math.abs(after.value());
     }
 
     private String unrounded(Figure before, Figure after) {
@@ -137,7 +146,7 @@ final class Overview {
                 .words("account.part")
                 .numbers("account.excess", "account.left");
         boolean alone = pot.reactants().size() == 1;
-        boolean justEnough = !alone && isJustEnough(pot);
+        boolean justEnough = isJustEnough(pot);
         for (Reactant reactant : pot.reactants()) {
             boolean limits = reactant.blocks().stream().anyMatch(pot.limiting()::contains);
             Optional<Figure> excess = first(reactant).flatMap(q -> q.figure(Property.EXCESS));
@@ -165,9 +174,9 @@ final class Overview {
     }
 
     /** Whether every reactant is used up but for what one division of an instrument makes. */
-    private static boolean isJustEnough(PotAccount pot) {
+    static boolean isJustEnough(PotAccount pot) {
         double least = pot.reactants().stream().mapToDouble(Reactant::turns).min().orElse(0);
-        return pot.reactants().stream().allMatch(r -> r.turns() <= least * (1 + JUST_ENOUGH));
+        return pot.reactants().size() > 1 && pot.reactants().stream().allMatch(r -> r.turns() <= least * (1 + JUST_ENOUGH));
     }
 
     private Optional<ResolvedQuantity> first(Reactant reactant) {

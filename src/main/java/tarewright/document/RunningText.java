@@ -96,9 +96,19 @@ final class RunningText {
     private List<Text> blanks(Referent.Blank blank, String head) {
         int at = seen.merge(blank.what(), 1, Integer::sum) - 1;
         int last = blank.expected().size() - 1;
-        if (times.getOrDefault(blank.what(), 1) == 1) {
-            return Typeset.joined(blank.expected().stream().map(e -> filling.blank(blank.what(), e, head)).toList(), "  ");
+        if (standsOnce(blank)) {
+            return Typeset.joined(each(blank, head), "  ");
         }
         return filling.blank(blank.what(), blank.expected().get(Math.min(at, last)), head);
+    }
+
+    /** Whether the text has one place only for a reading. */
+    boolean standsOnce(Referent.Blank blank) {
+        return times.getOrDefault(blank.what(), 1) == 1;
+    }
+
+    /** One space for each time that it is read. */
+    List<List<Text>> each(Referent.Blank blank, String head) {
+        return blank.expected().stream().map(e -> filling.blank(blank.what(), e, head)).toList();
     }
 }

@@ -92,12 +92,14 @@ final class Secrets {
             steps.add(each.step());
             readOff(each);
         });
-        if (reading.block().difference().isPresent()) {
-            procedure.procedure().quantities().stream()
-                    .filter(q -> reading.block().of().filter(of -> measures(of.value(), q, Property.VOLUME)).isPresent())
-                    .forEach(q -> procedure.quantity(q.name()).flatMap(ResolvedQuantity::amount)
-                            .ifPresent(a -> read.add(a.step())));
-        }
+        reading.block().of().ifPresent(of -> procedure.quantities().forEach(q -> {
+            for (Property property : Property.values()) {
+                boolean itself = property == q.measuredOut() && of.value().equals(q.name());
+                if (itself || of.value().equals(property.words() + " of " + q.name())) {
+                    q.figure(property).ifPresent(f -> read.add(f.step()));
+                }
+            }
+        }));
     }
 
     private void readOff(Figure figure) {

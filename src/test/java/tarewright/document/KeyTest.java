@@ -104,6 +104,19 @@ class KeyTest {
         String source = Fixture.source("hydrogen")
                 .replace("value: moles of ribbon\n", "value: moles of ribbon\n   within: 10 %\n");
         String key = Fixture.text(Fixture.sheet(Sheet.Kind.KEY, source));
-        assertTrue(key.contains("Accept 2.93 mmol to 3.58 mmol."), key);
+        assertTrue(key.contains("Accept 2.92 mmol to 3.58 mmol."), key);
+    }
+
+    /** Runs side by side: one reading spreads over its row, the unit is that of the row. */
+    @Test
+    void aRepeatedReadingSpreadsOverItsRow() {
+        String table = "| run | 1 | 2 | 3 |\n|---|---|---|---|\n| titre / mL | {blank titre} | | |\n\n";
+        String source = Fixture.source("titration");
+        source = source.substring(0, source.indexOf("| run |")) + table + source.substring(source.indexOf("# Questions"));
+        String key = Fixture.text(Fixture.sheet(Sheet.Kind.KEY, source));
+        assertTrue(key.contains("| titre / mL | [=29.50] | [=29.50] | [=29.50] |"), key);
+        String handout = Fixture.text(Fixture.sheet(Sheet.Kind.HANDOUT, source));
+        String space = "[____ Write here: titre]";
+        assertTrue(handout.contains("| titre / mL | " + space + " | " + space + " | " + space + " |"), handout);
     }
 }
