@@ -128,7 +128,11 @@ final class Amounts {
      */
     private boolean ownReadingTells() {
         List<QuantityBlock> reactants = bench.potAsProduct(block).map(p -> p.reactants().stream().map(Part::block).toList()).orElse(List.of());
-        return reactants.stream().anyMatch(QuantityBlock::found) || reactants.stream().noneMatch(r -> bench.readingOf(r, measuredOut(r)).isPresent());
+        return reactants.stream().anyMatch(r -> Unknowns.concerns(bench, r)) || reactants.stream().noneMatch(r -> bench.readingOf(r, measuredOut(r)).isPresent());
+    }
+
+    private boolean findsOut(Property property) {
+        return bench.byReadings && Unknowns.finds(bench, block, property);
     }
 
     private boolean isTarget() {
@@ -138,7 +142,7 @@ final class Amounts {
     // --- amount of substance
 
     private Optional<Figure> moles() {
-        if (block.found() && bench.byReadings) {
+        if (findsOut(Property.MOLES)) {
             return new Unknowns(bench, block).moles();
         }
         Optional<Typed> typed = stated(Measured.MOLES);
@@ -150,7 +154,7 @@ final class Amounts {
         }
         switch (block.kind()) {
             case SOLUTION:
-                return both(need(Property.STRENGTH), need(Property.VOLUME)).map(p -> product("n", Dimension.AMOUNT, 1, p.first(), 1, p.second(), 1));
+                return both(need(Property.STRENGTH), new Strengths(bench, block).whole()).map(p -> product("n", Dimension.AMOUNT, 1, p.first(), 1, p.second(), 1));
             case GAS:
                 return new Gases(bench, block).molesFromAmount();
             case LIQUID:
@@ -176,7 +180,7 @@ final class Amounts {
     }
 
     private Optional<Figure> purity() {
-        if (block.found() && bench.byReadings && block.purity().isPresent()) {
+        if (findsOut(Property.PURITY)) {
             return new Unknowns(bench, block).purity();
         }
         return block.purity().map(p -> Kit.asTyped(Figure.given(symbol("w"), p.value().unit(), p.value().si(), new Origin.Author())
@@ -216,7 +220,7 @@ final class Amounts {
             return need(Property.VOLUME).flatMap(v -> new Strengths(bench, block).knownDensity()
                     .map(d -> product("m", Dimension.MASS, 1, v, 1, d, 1)));
         }
-        if (block.found() && bench.byReadings && block.purity().isEmpty() && bench.readingOf(block, Property.MASS).isEmpty()) {
+        if (findsOut(Property.MASS)) {
             return new Unknowns(bench, block).mass();
         }
         Optional<Typed> typed = stated(Measured.MASS);

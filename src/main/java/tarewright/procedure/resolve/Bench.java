@@ -1,11 +1,14 @@
 package tarewright.procedure.resolve;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import tarewright.derivation.Figure;
 import tarewright.finding.Finding;
@@ -37,6 +40,8 @@ final class Bench {
     private final Consumer<Finding> findings;
     private final Map<Key, Optional<Figure>> known = new HashMap<>();
     private final Map<Key, QuantityBlock> underWay = new LinkedHashMap<>();
+    /** What the students find out, which is worked otherwise than what is expected though nothing of it may be read. */
+    private final Set<Figure> foundOut = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<Pot.Key, Optional<Figure>> extents = new HashMap<>();
     private final Optional<Bench> expected;
     private final Map<String, ResolvedReading> readings = new LinkedHashMap<>();
@@ -99,7 +104,9 @@ final class Bench {
         underWay.put(key, block);
         Optional<Figure> figure = reading(block, property).or(() -> new Amounts(this, block).figure(property));
         underWay.remove(key);
-        if (byReadings && figure.filter(f -> !followsFromReadings(f)).isPresent()) {
+        if (byReadings && Unknowns.finds(this, block, property)) {
+            figure.ifPresent(foundOut::add);
+        } else if (byReadings && figure.filter(f -> !followsFromReadings(f)).isPresent()) {
             // The same figure on both benches, so that its error is known to be one error.
             figure = expected.get().figure(block, property);
         }
@@ -108,7 +115,7 @@ final class Bench {
     }
 
     private boolean followsFromReadings(Figure figure) {
-        return readings.values().stream().anyMatch(r -> r.value() == figure || r.each().contains(figure))
+        return foundOut.contains(figure) || readings.values().stream().anyMatch(r -> r.value() == figure || r.each().contains(figure))
                 || figure.from().stream().anyMatch(this::followsFromReadings);
     }
 

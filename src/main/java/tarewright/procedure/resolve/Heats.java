@@ -1,6 +1,7 @@
 package tarewright.procedure.resolve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tarewright.chemistry.Confidence;
@@ -79,14 +80,20 @@ final class Heats {
         }));
     }
 
+    /** The pot that warms most: of several batches it is the one to know about. */
     private Optional<Pot> pot() {
-        return bench.pots.stream().filter(p -> p.reaction() == reaction && !p.reactants().isEmpty()).findFirst();
+        return bench.pots.stream().filter(p -> p.reaction() == reaction && !p.reactants().isEmpty())
+                .max(Comparator.comparingDouble(p -> bench.extent(p).map(Figure::value).orElse(0.0) / liquid(p).map(Figure::value).orElse(1.0)));
+    }
+
+    private Optional<Figure> liquid() {
+        return pot().flatMap(this::liquid);
     }
 
     /** The mass of the liquids in the pot, at 1 g/mL where no density is known. */
-    private Optional<Figure> liquid() {
+    private Optional<Figure> liquid(Pot pot) {
         List<Term> masses = new ArrayList<>();
-        for (Part part : pot().map(Pot::reactants).orElse(List.of())) {
+        for (Part part : pot.reactants()) {
             if (part.block().is(Kind.SOLUTION) || part.block().is(Kind.LIQUID)) {
                 Optional<Figure> volume = bench.figure(part.block(), Property.VOLUME);
                 Optional<Figure> density = new Strengths(bench, part.block()).knownDensity();

@@ -74,23 +74,28 @@ final class Pots {
                 : rule instanceof AmountRule.Wanted wanted ? wanted.madeBy() : Optional.empty();
         makes.ifPresent(m -> named(block, matter.get(), m, false));
         block.reactsIn().ifPresent(r -> named(block, matter.get(), r, true));
+        chooseReaction(block, matter.get(), makes);
+        if (rule instanceof AmountRule.For goal && goal.leftOver()) {
+            leftOver(block, goal);
+        }
+    }
+
+    private void chooseReaction(QuantityBlock block, Matter matter, Optional<At<String>> makes) {
+        AmountRule rule = block.rule();
         if (block.reactsIn().isPresent() || makes.isPresent() && procedure.reaction(makes.get().value()).isEmpty()) {
             return;
         }
         if (rule instanceof AmountRule.Wanted && makes.isEmpty()) {
-            choose(block, candidates(block, matter.get(), false));
+            choose(block, candidates(block, matter, false));
         } else if (makes.isPresent()) {
             // What one reaction makes may go on into one other without the author having to say so.
-            List<Part> onward = candidates(block, matter.get(), true).stream().filter(p -> !p.reaction().name().equals(makes.get().value())).toList();
+            List<Part> onward = candidates(block, matter, true).stream().filter(p -> !p.reaction().name().equals(makes.get().value())).toList();
             if (onward.size() == 1) {
                 parts.add(onward.get(0));
             }
         } else {
-            List<Part> reacting = narrowed(block, candidates(block, matter.get(), true));
-            choose(block, reacting.isEmpty() ? candidates(block, matter.get(), false) : reacting);
-        }
-        if (rule instanceof AmountRule.For goal && goal.leftOver()) {
-            leftOver(block, goal);
+            List<Part> reacting = narrowed(block, candidates(block, matter, true));
+            choose(block, reacting.isEmpty() ? candidates(block, matter, false) : reacting);
         }
     }
 

@@ -119,20 +119,29 @@ final class Reacting {
                 new Step.Product(1.0 / supply.coefficient(), List.of(new Power(supply.moles(), 1), new Power(extent, -1)))))));
     }
 
-    /** What is not used up, as an amount of the block's own substance. */
+    /**
+     * What is not used up, as an amount of the block's own substance. Of a species that several blocks bring, each has left over the share that it brought: in the
+     * pot they are one.
+     */
     Optional<Figure> leftOver(QuantityBlock block) {
-        return bench.potAsReactant(block).flatMap(pot -> {
-            Part part = pot.of(block).orElseThrow();
-            return Amounts.both(bench.figure(block, Property.MOLES), bench.extent(pot)).flatMap(p -> supply(pot, block).map(supply -> {
-                double used = (double) part.coefficient() / part.ions();
-                boolean whole = supply.blocks().size() == 1 && Math.abs(p.first().value() - used * p.second().value()) <= ROUNDING_NOISE * p.first().value();
-                // What is used up to the last leaves nothing; the difference of two equal figures would only show rounding noise.
-                Figure left = whole ? Figure.of(Symbol.ofName("n left", block.name()), p.first().unit(), new Step.Product(0, List.of(new Power(p.first(), 1))))
-                        : Figure.of(Symbol.ofName("n left", block.name()), p.first().unit(),
-                        new Step.Sum(List.of(new Step.Term(1, p.first()), new Step.Term(-used, p.second()))));
-                return left;
-            }));
-        });
+        return bench.potAsReactant(block).flatMap(pot -> Amounts.both(bench.figure(block, Property.MOLES), bench.extent(pot))
+                .flatMap(p -> supply(pot, block).map(supply -> leftOver(pot.of(block).orElseThrow(), supply, p.first(), p.second()))));
+    }
+
+    private static Figure leftOver(Part part, Supply supply, Figure own, Figure extent) {
+        Symbol symbol = Symbol.ofName("n left", part.block().name());
+        double usedOfAll = supply.coefficient() * extent.value();
+        // What is used up to the last leaves nothing; the difference of two equal figures would only show rounding noise.
+        if (Math.abs(supply.moles().value() - usedOfAll) <= ROUNDING_NOISE * supply.moles().value()) {
+            return Figure.of(symbol, own.unit(), new Step.Product(0, List.of(new Power(own, 1))));
+        }
+        if (supply.blocks().size() == 1) {
+            double used = (double) part.coefficient() / part.ions();
+            return Figure.of(symbol, own.unit(), new Step.Sum(List.of(new Step.Term(1, own), new Step.Term(-used, extent))));
+        }
+        Figure left = usual(Figure.of(Symbol.ofFormula("n left", supply.species()), MOLE, new Step.Sum(List.of(
+                new Step.Term(1, supply.moles()), new Step.Term(-supply.coefficient(), extent)))));
+        return Figure.of(symbol, own.unit(), new Step.Product(1, List.of(new Power(left, 1), new Power(own, 1), new Power(supply.moles(), -1))));
     }
 
     private Optional<Supply> supply(Pot pot, QuantityBlock block) {

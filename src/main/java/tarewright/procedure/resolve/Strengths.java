@@ -40,7 +40,7 @@ final class Strengths {
         if (!block.is(Kind.SOLUTION)) {
             return Optional.empty();
         }
-        if (block.found() && bench.byReadings) {
+        if (bench.byReadings && Unknowns.finds(bench, block, Property.STRENGTH)) {
             return new Unknowns(bench, block).strength();
         }
         Optional<QuantityBlock> source = bench.source(block);
@@ -76,6 +76,12 @@ final class Strengths {
             Figure made = volume("V", "made up to", flask);
             return Optional.of(molar(new Step.Product(1, List.of(new Power(stock, 1), new Power(taken, 1), new Power(made, -1)))));
         });
+    }
+
+    /** The volume of the solution itself: of a dilution what it was made up to, and not what was taken for it. */
+    Optional<Figure> whole() {
+        boolean diluted = block.madeUpTo().isPresent() && bench.source(block).isPresent();
+        return diluted ? Optional.of(volume("V", "made up to", block.madeUpTo().get().value())) : bench.figure(block, Property.VOLUME);
     }
 
     private Figure volume(String letter, String of, Typed typed) {

@@ -1,18 +1,26 @@
 package tarewright.procedure.resolve;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Step;
 import tarewright.derivation.Step.Power;
+import tarewright.derivation.Step.Term;
+import tarewright.derivation.Symbol;
+import tarewright.procedure.declare.AmountRule;
 import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.quantity.Dimension;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
 
 /**
- * What the students find out, worked from what they read off: the amount of an unknown follows from the block that reacts with it, or is made from it,
- * and whose own amount is read.
+ * What the students find out, worked from what they read off. The amount of an unknown follows from a partner in its pot: from what reacts with it or is made
+ * from it and is read; from what is known, where the unknown itself is read; from what a back titration leaves of a reagent. A bottle that is itself in no pot
+ * follows from the portion or the dilution that was taken from it.
  */
 final class Unknowns {
     private static final Unit MOLE = Units.symbol("mol").orElseThrow();
@@ -25,33 +33,148 @@ final class Unknowns {
         this.unknown = unknown;
     }
 
+    /** Whether a block's amount or strength is to be found out: its own, or that of the bottle that it comes from. */
+    static boolean concerns(Bench bench, QuantityBlock block) {
+        return block.found() || fromUnknown(bench, block) && new Unknowns(bench, block).tells(new HashSet<>());
+    }
+
+    /** Whether a property of a block is worked here on the bench of readings. */
+    static boolean finds(Bench bench, QuantityBlock block, Property property) {
+        return switch (property) {
+            case MOLES, STRENGTH -> concerns(bench, block);
+            case PURITY -> block.found() && block.purity().isPresent();
+            case MASS -> block.found() && block.purity().isEmpty() && !block.is(Kind.SOLUTION) && bench.readingOf(block, Property.MASS).isEmpty();
+            default -> false;
+        };
+    }
+
+    private static boolean fromUnknown(Bench bench, QuantityBlock block) {
+        Set<QuantityBlock> seen = new HashSet<>();
+        Optional<QuantityBlock> at = Optional.of(block);
+        while (at.isPresent() && at.get().strength().isEmpty() && seen.add(at.get())) {
+            at = bench.source(at.get());
+            if (at.filter(QuantityBlock::found).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether anything that is read leads to it. */
+    private boolean tells(Set<QuantityBlock> seen) {
+        return seen.add(unknown) && (partner().isPresent() || titratedBack().isPresent()
+                || taken().anyMatch(t -> new Unknowns(bench, t).tells(seen)));
+    }
+
     /** The amount of the unknown's substance. */
     Optional<Figure> moles() {
         Optional<QuantityBlock> partner = partner();
-        if (partner.isEmpty()) {
+        if (partner.isPresent()) {
+            return bench.figure(partner.get(), Property.MOLES).flatMap(n -> reacting().pair(unknown, partner.get())
+                    .map(pair -> amount(pair.ratio(), n)));
+        }
+        Optional<Back> back = titratedBack();
+        if (back.isPresent()) {
+            return usedUp(back.get()).flatMap(used -> reacting().pair(unknown, back.get().reagent()).map(pair -> amount(pair.ratio(), used)));
+        }
+        Optional<QuantityBlock> portion = telling();
+        if (portion.isEmpty()) {
             bench.note(new ResolveFinding.NothingExpected(unknown.name(), unknown.block().nameSpan()));
             return Optional.empty();
         }
-        return bench.figure(partner.get(), Property.MOLES).flatMap(n -> new Reacting(bench).pair(unknown, partner.get())
-                .map(pair -> Reacting.usual(Figure.of(new Amounts(bench, unknown).symbol("n"), MOLE, new Step.Product(pair.ratio(), List.of(new Power(n, 1)))))));
+        if (unknown.is(Kind.SOLUTION)) {
+            return Amounts.both(bench.figure(unknown, Property.STRENGTH), new Strengths(bench, unknown).whole()).map(p -> content(p.first(), p.second()));
+        }
+        return Amounts.both(bench.figure(portion.get(), Property.STRENGTH), new Strengths(bench, portion.get()).whole())
+                .map(p -> content(p.first(), p.second()));
     }
 
-    /** Reacts with it or is made from it, and is itself read off. */
+    private Reacting reacting() {
+        return new Reacting(bench);
+    }
+
+    private Figure amount(double ratio, Figure moles) {
+        return Reacting.usual(Figure.of(symbol("n"), MOLE, new Step.Product(ratio, List.of(new Power(moles, 1)))));
+    }
+
+    private Figure content(Figure strength, Figure volume) {
+        return Reacting.usual(Figure.of(symbol("n"), MOLE, new Step.Product(1, List.of(new Power(strength, 1), new Power(volume, 1)))));
+    }
+
+    private Symbol symbol(String letter) {
+        return new Amounts(bench, unknown).symbol(letter);
+    }
+
+    // --- partners in the pot
+
+    /** Reacts with it or is made from it, and is read off; or, where the unknown is read off, is known of itself. */
     private Optional<QuantityBlock> partner() {
-        return bench.potsOf(unknown).stream().flatMap(p -> p.parts().stream()).map(Part::block).filter(b -> b != unknown)
-                .filter(b -> bench.readingOf(b, Property.VOLUME).isPresent() || bench.readingOf(b, Property.MASS).isPresent()
-                        || bench.readingOf(b, Property.MOLES).isPresent()).findFirst();
+        Optional<QuantityBlock> read = others().filter(this::isRead).findFirst();
+        return read.isPresent() || !isRead(unknown) ? read : others().filter(b -> b.rule() instanceof AmountRule.Stated).findFirst();
     }
 
-    Optional<Figure> strength() {
-        return Amounts.both(bench.figure(unknown, Property.MOLES), bench.figure(unknown, Property.VOLUME)).map(p -> Figure.of(
-                new Amounts(bench, unknown).symbol("c"), Constituents.unit("mol/L").orElseThrow(),
-                new Step.Product(1, List.of(new Power(p.first(), 1), new Power(p.second(), -1)))));
+    private Stream<QuantityBlock> others() {
+        return bench.potsOf(unknown).stream().flatMap(p -> p.parts().stream()).map(Part::block)
+                .filter(b -> b != unknown && !b.found() && !fromUnknown(bench, b));
     }
+
+    private boolean isRead(QuantityBlock block) {
+        return Stream.of(Property.VOLUME, Property.MASS, Property.MOLES).anyMatch(p -> bench.readingOf(block, p).isPresent());
+    }
+
+    /** A reagent of the unknown's pot, and what takes up the rest of it. */
+    private record Back(QuantityBlock reagent, QuantityBlock titrant) {
+    }
+
+    private Optional<Back> titratedBack() {
+        return others().flatMap(reagent -> bench.procedure.quantities().stream()
+                .filter(t -> t.rule() instanceof AmountRule.For goal && goal.leftOver() && goal.target().equals(reagent.name()) && isRead(t))
+                .map(t -> new Back(reagent, t))).findFirst();
+    }
+
+    /** What the unknown used up of a reagent: all that was there less what the titrant found left. */
+    private Optional<Figure> usedUp(Back back) {
+        return Amounts.both(bench.figure(back.reagent(), Property.MOLES), bench.figure(back.titrant(), Property.MOLES))
+                .flatMap(n -> reacting().pair(back.titrant(), back.reagent()).map(pair -> Reacting.usual(
+                        Figure.of(Symbol.ofName("n used", back.reagent().name()), MOLE,
+                                new Step.Sum(List.of(new Term(1, n.first()), new Term(-1 / pair.ratio(), n.second())))))));
+    }
+
+    // --- portions of a bottle
+
+    /** What was taken or made from the unknown. */
+    private Stream<QuantityBlock> taken() {
+        return bench.procedure.quantities().stream().filter(q -> q.strength().isEmpty() && bench.source(q).filter(s -> s == unknown).isPresent());
+    }
+
+    private Optional<QuantityBlock> telling() {
+        return taken().filter(t -> new Unknowns(bench, t).tells(new HashSet<>())).findFirst();
+    }
+
+    /** Amount over volume; of a bottle the strength of its portion, or of its dilution times how far it was diluted. */
+    Optional<Figure> strength() {
+        Optional<QuantityBlock> portion = partner().isPresent() || titratedBack().isPresent() ? Optional.empty() : telling();
+        if (portion.isEmpty()) {
+            return Amounts.both(bench.figure(unknown, Property.MOLES), new Strengths(bench, unknown).whole()).map(p -> molar(List.of(
+                    new Power(p.first(), 1), new Power(p.second(), -1))));
+        }
+        Optional<Figure> weaker = bench.figure(portion.get(), Property.STRENGTH);
+        if (portion.get().madeUpTo().isEmpty()) {
+            return weaker.map(c -> molar(List.of(new Power(c, 1))));
+        }
+        return Amounts.both(new Strengths(bench, portion.get()).whole(), bench.figure(portion.get(), Property.VOLUME)).flatMap(v -> weaker.map(c ->
+                molar(List.of(new Power(c, 1), new Power(v.first(), 1), new Power(v.second(), -1)))));
+    }
+
+    private Figure molar(List<Power> powers) {
+        return Figure.of(symbol("c"), Constituents.unit("mol/L").orElseThrow(), new Step.Product(1, powers));
+    }
+
+    // --- what was weighed
 
     /** The mass fraction of the substance in what was weighed. */
     Optional<Figure> purity() {
-        return pureMass().flatMap(pure -> bench.figure(unknown, Property.MASS).map(sample -> Figure.of(new Amounts(bench, unknown).symbol("w"),
+        return pureMass().flatMap(pure -> bench.figure(unknown, Property.MASS).map(sample -> Figure.of(symbol("w"),
                 Units.symbol("%").orElseThrow(), new Step.Product(1, List.of(new Power(pure, 1), new Power(sample, -1))))));
     }
 
@@ -61,10 +184,9 @@ final class Unknowns {
 
     private Optional<Figure> pureMass() {
         return Amounts.both(bench.figure(unknown, Property.MOLES), bench.figure(unknown, Property.MOLAR_MASS)).map(p -> {
-            Figure mass = Figure.of(new Amounts(bench, unknown).symbol("m"), Units.symbol("g").orElseThrow(),
+            Figure mass = Figure.of(symbol("m"), Units.symbol("g").orElseThrow(),
                     new Step.Product(1, List.of(new Power(p.first(), 1), new Power(p.second(), 1))));
             return mass.in(Kit.usual(Dimension.MASS, mass.value()));
         });
     }
-
 }
