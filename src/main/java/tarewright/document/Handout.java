@@ -79,7 +79,7 @@ final class Handout implements Filling {
         bench.made().stream().filter(b -> !b.verdict().harmless())
                 .map(b -> hazards.box(b, Text.words(draft.say("hazard.made-here")), false)).forEach(pieces::add);
         pieces.addAll(hazards.harmless(bench.all()));
-        pieces.add(new Wear(draft, bench, rules).forStudents());
+        pieces.addAll(new Wear(draft, bench, rules).forStudents());
         return pieces;
     }
 

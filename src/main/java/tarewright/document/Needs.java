@@ -11,6 +11,8 @@ import tarewright.procedure.resolve.ResolvedQuantity;
 
 /** What one group needs: apparatus, and the amounts of what is in bottles. */
 final class Needs {
+    private static final int MOST_TOGETHER = 8;
+
     private final Draft draft;
     private final Labels labels;
 
@@ -29,7 +31,8 @@ final class Needs {
     private List<Piece> withHeading(List<Piece> pieces) {
         List<Piece> all = new ArrayList<>(List.of(draft.heading(2, "heading.needs")));
         all.addAll(pieces);
-        return all;
+        // A short list is looked at as one; a long one may go over the page.
+        return draft.procedure().quantities().size() > MOST_TOGETHER ? all : List.of(new Piece.Together(all));
     }
 
     private Optional<Piece> chemicals() {
@@ -74,11 +77,17 @@ final class Needs {
                         "amount", each));
     }
 
+    /** One line of text: what a group fetches is ticked off by eye, and a table of it takes the room of four steps. */
     private Optional<Piece> apparatus() {
-        List<List<List<Text>>> rows = draft.procedure().procedure().apparatus().stream()
-                .map(item -> List.of(Text.words(item.words()), Text.words(share(item.share())))).toList();
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new Piece.Table(Text.words(draft.say("needs.apparatus")),
-                heads("needs.item", "needs.how-many"), rows, List.of(false, false), true, Piece.Use.READ));
+        List<Text> line = new ArrayList<>(List.of(new Text.Strong(Text.words(draft.say("needs.apparatus") + ": "))));
+        for (ApparatusItem item : draft.procedure().procedure().apparatus()) {
+            if (line.size() > 1) {
+                line.add(new Text.Words("; "));
+            }
+            line.add(new Text.Words(draft.say("needs.each", "item", item.words(), "share", share(item.share()))));
+        }
+        line.add(new Text.Words("."));
+        return line.size() == 2 ? Optional.empty() : Optional.of(new Piece.Paragraph(line));
     }
 
     /** How many a group has. */

@@ -16,6 +16,9 @@ import tarewright.safety.Rulebook;
 
 /** What to wear, to have at hand, to do and to leave alone. */
 final class Wear {
+    /** ISO 7010 M001, general mandatory action: it says nothing without its words. */
+    private static final String GENERAL = "M001";
+
     private final Draft draft;
     private final List<Measure> measures;
 
@@ -42,11 +45,16 @@ final class Wear {
         return found;
     }
 
-    /** What the students themselves wear, do and leave alone; not where help is found and who supervises. */
-    Piece.Signs forStudents() {
-        return new Piece.Signs(measures.stream()
-                .filter(m -> m.rule().sign().matches("[MPW].*") && !m.rule().measure().equals("adult"))
-                .map(m -> new Piece.Sign(m.rule().sign(), text(m))).toList());
+    /** What the students themselves wear, do and leave alone; not where help is found and who supervises. What has no sign of its own is said in a sentence. */
+    List<Piece> forStudents() {
+        List<Measure> own = measures.stream().filter(m -> m.rule().sign().matches("[MPW].*") && !m.rule().measure().equals("adult")).toList();
+        List<Piece> pieces = new ArrayList<>(List.of(new Piece.Signs(own.stream().filter(m -> !m.rule().sign().equals(GENERAL))
+                .map(m -> new Piece.Sign(m.rule().sign(), text(m))).toList())));
+        List<String> sentences = own.stream().filter(m -> m.rule().sign().equals(GENERAL)).map(m -> text(m).replaceFirst("\\.?$", ".")).toList();
+        if (!sentences.isEmpty()) {
+            pieces.add(new Piece.Paragraph(Text.words(String.join(" ", sentences))));
+        }
+        return pieces;
     }
 
     /** Every measure with what asked for it. */

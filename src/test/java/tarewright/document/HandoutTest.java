@@ -188,7 +188,7 @@ class HandoutTest {
         String text = text(HYDROGEN);
         assertTrue(text.contains("| magnesium, Mg | «72 mm», about «0.079 g» | balance |"), text);
         assertTrue(text.contains("| hydrochloric acid (1.0 mol/L), HCl | «10.0 mL» | measuring cylinder, 25 mL |"), text);
-        assertTrue(text.contains("| splash goggles | 2 |"), text);
+        assertTrue(text.contains("splash goggles (2)"), text);
     }
 
     @Test
