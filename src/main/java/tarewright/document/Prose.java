@@ -5,9 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.ShownFormula;
 import tarewright.chemistry.State;
+import tarewright.quantity.Units;
+import tarewright.wording.Numbers;
 
 /**
  * Running text of the author's, with the formulas that the procedure uses set as formulas wherever they stand as words of their
@@ -17,6 +21,7 @@ final class Prose {
     private static final String BELOW = "₀₁₂₃₄₅₆₇₈₉";
     private static final String ABOVE = "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻";
     private static final String LINE = "0123456789+-";
+    private static final Pattern AMOUNT = Pattern.compile("(?<=[0-9]) ([^\\s,.;:()]+)(?![^\\s,.;:()])");
 
     private final Map<String, Text.Chemical> spellings = new HashMap<>();
     private final int longest;
@@ -59,7 +64,7 @@ final class Prose {
         while (at < text.length()) {
             Optional<String> found = startsWord(text, at) ? formulaAt(text, at) : Optional.empty();
             if (found.isPresent()) {
-                Typeset.join(set, text.substring(from, at));
+                Typeset.join(set, amountsKeptTogether(text.substring(from, at)));
                 Text.Chemical formula = spellings.get(found.get());
                 at += found.get().length();
                 String state = stateAt(text, at);
@@ -70,8 +75,14 @@ final class Prose {
                 at++;
             }
         }
-        Typeset.join(set, text.substring(from));
+        Typeset.join(set, amountsKeptTogether(text.substring(from)));
         return List.copyOf(set);
+    }
+
+    /** No line breaks between a number and its unit, and the unit's power stands above the line. The number stays as typed. */
+    private static String amountsKeptTogether(String text) {
+        return AMOUNT.matcher(text).replaceAll(found -> Matcher.quoteReplacement(Units.symbol(found.group(1)).isPresent()
+                ? Numbers.NARROW_SPACE + Typeset.unit(found.group(1)) : found.group()));
     }
 
     private Optional<String> formulaAt(String text, int at) {

@@ -2,10 +2,13 @@ package tarewright.document;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.procedure.resolve.Resolved;
@@ -45,14 +48,22 @@ final class Wear {
         return found;
     }
 
-    /** What the students themselves wear, do and leave alone; not where help is found and who supervises. What has no sign of its own is said in a sentence. */
+    /**
+     * What the students themselves wear, do and leave alone, each sign once; not where help is found and who supervises. What has no
+     * sign of its own is said in a sentence.
+     */
     List<Piece> forStudents() {
-        List<Measure> own = measures.stream().filter(m -> m.rule().sign().matches("[MPW].*") && !m.rule().measure().equals("adult")).toList();
-        List<Piece> pieces = new ArrayList<>(List.of(new Piece.Signs(own.stream().filter(m -> !m.rule().sign().equals(GENERAL))
-                .map(m -> new Piece.Sign(m.rule().sign(), text(m))).toList())));
-        List<String> sentences = own.stream().filter(m -> m.rule().sign().equals(GENERAL)).map(m -> text(m).replaceFirst("\\.?$", ".")).toList();
-        if (!sentences.isEmpty()) {
-            pieces.add(new Piece.Paragraph(Text.words(String.join(" ", sentences))));
+        List<Measure> own = measures.stream()
+                .filter(m -> m.rule().sign().matches("[MPW].*") && !m.rule().measure().equals("adult")).toList();
+        Map<String, List<String>> bySign = new LinkedHashMap<>();
+        own.forEach(m -> bySign.computeIfAbsent(m.rule().sign(), s -> new ArrayList<>()).add(text(m)));
+        List<String> general = bySign.getOrDefault(GENERAL, List.of());
+        bySign.remove(GENERAL);
+        List<Piece> pieces = new ArrayList<>(List.of(new Piece.Signs(bySign.entrySet().stream()
+                .map(e -> new Piece.Sign(e.getKey(), String.join(". ", e.getValue()))).toList())));
+        if (!general.isEmpty()) {
+            pieces.add(new Piece.Paragraph(Text.words(general.stream().map(t -> t.replaceFirst("\\.?$", "."))
+                    .collect(Collectors.joining(" ")))));
         }
         return pieces;
     }

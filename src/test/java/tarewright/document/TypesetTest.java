@@ -146,6 +146,8 @@ class TypesetTest {
         "CuSO4.5H2O dissolves      | <CuSO_4·5H_2O> dissolves",
         "CuSO4·5H2O.               | <CuSO_4·5H_2O>.",
         "H2(g) escapes             | <H_2(g)> escapes",
+        "within 0.10 mL, 25 cm3 at 20 °C | within 0.10~mL, 25~cm³ at 20~°C",
+        "3 groups or 2 grams       | 3 groups or 2 grams",
         "some Ca(OH)2, and MgSO4.xH2O | some <Ca(OH)_2>, and <MgSO_4·xH_2O>"})
     void setsTheFormulasThatAreUsed(String text, String set) {
         assertEquals(set, marked(PROSE.of(text)));
