@@ -44,7 +44,7 @@ final class KeyAnswer implements Filling {
     public List<Piece> space(AnswerBlock answer) {
         List<Piece> pieces = new ArrayList<>();
         if (answer.sought() instanceof AnswerBlock.Worked) {
-            draft.procedure().answer(answer.block()).flatMap(ResolvedAnswer::value).ifPresent(v -> value(v, answer, pieces));
+            draft.procedure().answer(answer.block()).filter(a -> a.value().isPresent()).ifPresent(a -> value(a, pieces));
         } else if (answer.sought() instanceof AnswerBlock.InWords words) {
             pieces.add(new Piece.Paragraph(draft.prose().of(words.words().value())));
         } else if (answer.sought() instanceof AnswerBlock.Choice choice) {
@@ -59,20 +59,26 @@ final class KeyAnswer implements Filling {
         return pieces;
     }
 
-    private void value(Figure value, AnswerBlock answer, List<Piece> into) {
+    private void value(ResolvedAnswer answer, List<Piece> into) {
+        Figure value = answer.value().orElseThrow();
         List<Piece.WorkedLine> lines = workings.all(value);
         if (!lines.isEmpty()) {
             into.add(new Piece.Working(lines));
         }
         List<Text> said = new ArrayList<>(draft.compose("answer.value",
                 Map.of("value", List.of(new Text.Filled(draft.numbers().printed(value))))));
-        accepted.range(value, answer.within()).ifPresent(range -> {
-            List<Text> why = answer.within().isPresent() ? List.of() : accepted.why(value);
+        answer.accepted().flatMap(a -> accepted.range(value, a)).ifPresent(range -> {
+            List<Text> why = answer.block().within().isPresent() ? List.of() : accepted.why(answer.accepted().orElseThrow().mostImportant());
             Typeset.join(said, " ");
             Typeset.append(said, draft.compose(why.isEmpty() ? "accept.sentence" : "accept.sentence-why",
                     Map.of("range", Text.words(range), "why", why)));
+            if (answer.accepted().orElseThrow().drawn()) {
+                Typeset.join(said, " " + draft.say("accept.drawn"));
+            }
         });
         into.add(new Piece.Paragraph(said));
+        into.addAll(new OwnReadings(draft).of(value));
+        into.addAll(new Mistakes(draft).of(answer));
     }
 
     @Override

@@ -131,7 +131,7 @@ final class Overview {
                 .words("expect.accept", "expect.why");
         for (ResolvedReading reading : procedure.readings()) {
             grid.row(draft.prose().of(reading.block().name()), List.of(new Text.Filled(draft.numbers().printed(reading.value()))),
-                    Text.words(accepted.range(reading.value(), Optional.empty()).orElse("")), accepted.why(reading.value()));
+                    Text.words(accepted.range(reading.value()).orElse("")), accepted.why(reading.value()));
         }
         return grid.pieces();
     }

@@ -15,7 +15,6 @@ import tarewright.derivation.Step.Term;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedReading;
 import tarewright.quantity.Digits;
-import tarewright.quantity.Unit;
 
 /**
  * An answer in terms of what a student reads off: the formula with the readings left as names and everything else as numbers, and a strip of answers for a run of
@@ -136,9 +135,11 @@ public final class FollowThrough {
      * Answers for a run of plausible readings.
      *
      * @param reading the reading that runs, as it is named
-     * @param steps each reading as it is shown, with its answer
+     * @param unit of the readings
+     * @param answerUnit of the answers
+     * @param steps each reading as it is shown, with its answer, both as numbers
      */
-    public record Strip(String reading, List<Entry> steps) {
+    public record Strip(String reading, String unit, String answerUnit, List<Entry> steps) {
         public Strip {
             steps = List.copyOf(steps);
         }
@@ -174,13 +175,12 @@ public final class FollowThrough {
                 continue;
             }
             double result = new Again().with(read, value).value(answer);
-            steps.add(new Entry(shown(value, read), shown(result, answer), i == 0));
+            steps.add(new Entry(number(value, read), number(result, answer), i == 0));
         }
-        return new Strip(read.symbol().plain(), steps);
+        return new Strip(read.symbol().plain(), read.unit().symbol(), answer.unit().symbol(), steps);
     }
 
-    private String shown(double si, Figure like) {
-        Unit unit = like.unit();
-        return numbers.plain(unit.fromSi(si), unit, Numbers.decimals(like));
+    private String number(double si, Figure like) {
+        return numbers.localised(Digits.decimals(like.unit().fromSi(si), Math.max(0, Numbers.decimals(like))));
     }
 }
