@@ -42,6 +42,11 @@ public final class FormationEnthalpies {
         return row.isPresent() || state != State.AQUEOUS ? row : ions.of(formula).flatMap(split -> sum(formula, split));
     }
 
+    /** The ions of a strong electrolyte, as far as they are in the table. */
+    public Optional<List<Ions.Count>> ions(Formula electrolyte) {
+        return ions.of(electrolyte);
+    }
+
     private Optional<FormationEnthalpy> sum(Formula whole, List<Ions.Count> split) {
         double joules = 0;
         Optional<Provenance> provenance = Optional.empty();

@@ -67,7 +67,7 @@ final class RefusedPages {
         String amount = row.has("mass_Zn") ? "mass: " + row.get("mass_Zn") : row.has("mass_H2") ? "for: made" : "";
         page.block("reaction course", row.get("equation"), yield);
         page.block("solid zinc", "substance: Zn", amount, purity);
-        page.block("solution acid", "solute: HCl", "strength: 2.0 mol/L", "excess over: zinc");
+        page.block("solution acid", "solute: HCl", "strength: 2.0 mol/L", "excess over: zinc", "at least: 2 times");
         String made = row.find().equals("mass of O2") ? "O2" : "H2";
         page.block("gas made", "substance: " + made, row.has("mass_H2") ? "mass: " + row.get("mass_H2") : "made by: course");
         if (row.has("mass_H2")) {

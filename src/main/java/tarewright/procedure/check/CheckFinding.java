@@ -31,8 +31,8 @@ public sealed interface CheckFinding extends Finding {
         }
     }
 
-    /** An excess that is none. */
-    record NotInExcess(String name, String over, String present, String needed, String wanted, Span at) implements CheckFinding {
+    /** An excess that is none, or less than the author asks for. @param wanted how many times, where the author asks for more than once */
+    record NotInExcess(String name, String over, String present, String needed, Optional<String> wanted, Span at) implements CheckFinding {
         @Override
         public String id() {
             return "not-in-excess";

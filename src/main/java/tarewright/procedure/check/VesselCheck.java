@@ -25,7 +25,8 @@ final class VesselCheck implements Check {
         List<ResolvedQuantity> inside = procedure.quantities().stream()
                 .filter(q -> q.block().vessel().filter(v -> v.value().equals(vessel.name())).isPresent() && q.figure(Property.VOLUME).isPresent())
                 .filter(q -> q.figure(Property.VOLUME).get().dimension().equals(capacity.dimension())).toList();
-        double volume = inside.stream().mapToDouble(q -> volume(q) * q.block().portions()).sum();
+        // Each portion goes into a vessel of its own, as it goes into a pot of its own.
+        double volume = inside.stream().mapToDouble(VesselCheck::volume).sum();
         if (inside.isEmpty()) {
             return;
         }

@@ -53,8 +53,8 @@ public final class DeclarationReader {
         QuantityReader quantities = new QuantityReader(reader);
         ReactionReader reactions = new ReactionReader(reader);
         List<ReactionBlock> reactionBlocks = of("reaction").stream().map(reactions::read).toList();
-        List<QuantityBlock> quantityBlocks = source.blocks().stream()
-                .filter(b -> List.of("solid", "liquid", "solution", "gas").contains(b.type())).map(quantities::read).toList();
+        List<QuantityBlock> quantityBlocks = Portions.followed(source.blocks().stream()
+                .filter(b -> List.of("solid", "liquid", "solution", "gas").contains(b.type())).map(quantities::read).toList());
         List<ApparatusItem> apparatus = ApparatusReader.read(reader, of("apparatus"));
         of("graph").forEach(b -> reader.note(new DeclareFinding.NotYet("graph", b.typeSpan())));
         for (String elsewhere : List.of("section", "stock")) {

@@ -22,7 +22,7 @@ import tarewright.quantity.Typed;
  * @param batch which pot of that reaction; empty for the only one
  * @param vessel the apparatus that it is in
  * @param portionOf the block that it is taken from
- * @param portions how often a group measures it out, at least 1
+ * @param portions how often a group measures it out, at least 1; as often as what it is for, where nothing is said
  * @param madeFrom the stock or the block that it is made from
  * @param madeUpTo the volume that it is made up to
  * @param role what it does
@@ -51,6 +51,12 @@ public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> ma
     public boolean unreadable() {
         boolean named = block.fields().has("substance") || block.fields().has("solute");
         return rule instanceof AmountRule.Unreadable || named && matter.isEmpty();
+    }
+
+    /** The same, measured out so often. */
+    QuantityBlock withPortions(int often) {
+        return new QuantityBlock(block, kind, matter, rule, purity, density, strength, instrument, ribbon, reactsIn, batch, vessel, portionOf, often, madeFrom,
+                madeUpTo, role, actsAs, also, found, labelAs, shownAs, keeps, gas);
     }
 
     public boolean is(Kind other) {

@@ -22,8 +22,10 @@ final class Vocabulary {
         Map<String, List<String>> all = new TreeMap<>();
         all.put(FRONT, FRONT_FIELDS);
         all.put("reaction", List.of("goes to", "catalyst", "limiting", "shown only"));
-        all.put("solid", with(IN_POT, "substance", "mass", "density", "purity", "weigh with", "cut as", "portion of", "portions"));
-        all.put("liquid", with(IN_POT, "substance", "volume", "mass", "density", "purity", "measure with", "portion of", "portions"));
+        all.put("solid", with(IN_POT, "substance", "mass", "density", "purity", "weigh with", "cut as", "portion of", "portions",
+                "acts as"));
+        all.put("liquid", with(IN_POT, "substance", "volume", "mass", "density", "purity", "measure with", "portion of", "portions",
+                "acts as"));
         all.put("solution", with(IN_POT, "solute", "volume", "strength", "density", "measure with", "portion of", "portions", "acts as", "also",
                 "made from", "made up to", "series", "keeps"));
         all.put("gas", with(IN_POT, "substance", "wanted", "volume", "mass", "fits", "collected", "at", "wash", "dead volume", "real"));

@@ -19,19 +19,22 @@ import tarewright.procedure.declare.Procedure;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.QuantityBlock.Role;
 import tarewright.procedure.declare.ReactionBlock;
+import tarewright.tables.ReferenceTables;
 import tarewright.text.Span;
 import tarewright.text.Spelling;
 
 /** Sorts the blocks into the pots of the reactions. */
 final class Pots {
     private final Procedure procedure;
+    private final Ions ions;
     private final Consumer<Finding> findings;
     private final Set<String> bottles = new LinkedHashSet<>();
     private final List<Part> parts = new ArrayList<>();
     private final List<Part> leftOvers = new ArrayList<>();
 
-    private Pots(Procedure procedure, Consumer<Finding> findings) {
+    private Pots(Procedure procedure, ReferenceTables tables, Consumer<Finding> findings) {
         this.procedure = procedure;
+        this.ions = new Ions(tables);
         this.findings = findings;
         for (QuantityBlock block : procedure.quantities()) {
             block.portionOf().ifPresent(n -> bottles.add(n.value()));
@@ -39,8 +42,8 @@ final class Pots {
         }
     }
 
-    static List<Pot> of(Procedure procedure, Consumer<Finding> findings) {
-        Pots pots = new Pots(procedure, findings);
+    static List<Pot> of(Procedure procedure, ReferenceTables tables, Consumer<Finding> findings) {
+        Pots pots = new Pots(procedure, tables, findings);
         procedure.quantities().forEach(pots::place);
         return pots.gather();
     }
@@ -69,6 +72,9 @@ final class Pots {
         if (block.role() != Role.REACTS || bottles.contains(block.name()) || matter.isEmpty()) {
             return;
         }
+        if (block.actsAs().isPresent() && !bringsIon(block, matter.get(), block.actsAs().get())) {
+            return;
+        }
         AmountRule rule = block.rule();
         Optional<At<String>> makes = rule instanceof AmountRule.MadeBy by ? Optional.of(new At<>(by.reaction(), by.at()))
                 : rule instanceof AmountRule.Wanted wanted ? wanted.madeBy() : Optional.empty();
@@ -78,6 +84,22 @@ final class Pots {
         if (rule instanceof AmountRule.For goal && goal.leftOver()) {
             leftOver(block, goal);
         }
+    }
+
+    /** Whether what a block acts as is in it, and is asked for anywhere. */
+    private boolean bringsIon(QuantityBlock block, Matter matter, At<Matter> actsAs) {
+        Formula ion = actsAs.value().formula();
+        List<ReactionBlock> reactions = procedure.reactions().stream().filter(r -> r.equation().isPresent()).toList();
+        if (ions.in(matter.formula(), ion).isEmpty()) {
+            findings.accept(new ResolveFinding.IonNotBrought(matter.formula().unicode(), ion.unicode(), ions.of(matter.formula()), actsAs.at()));
+            return false;
+        }
+        boolean asked = reactions.stream().anyMatch(r -> r.equation().get().term(ion).isPresent());
+        if (!asked && reactions.size() == 1) {
+            findings.accept(new ResolveFinding.SpeciesNotInEquation(ion.unicode(), reactions.get(0).name(),
+                    reactions.get(0).equation().get().terms().stream().map(t -> t.species().unicode()).toList(), actsAs.at()));
+        }
+        return asked;
     }
 
     private void chooseReaction(QuantityBlock block, Matter matter, Optional<At<String>> makes) {
@@ -168,7 +190,7 @@ final class Pots {
         if (block.actsAs().isPresent()) {
             Formula ion = block.actsAs().get().value().formula();
             return side.stream().filter(t -> t.species().formula().equals(ion)).findFirst()
-                    .map(t -> new Part(block, reaction, t.species(), reactant, t.coefficient(), Ions.in(matter.formula(), ion).orElse(1)));
+                    .map(t -> new Part(block, reaction, t.species(), reactant, t.coefficient(), ions.in(matter.formula(), ion).orElse(1)));
         }
         Optional<BalancedEquation.Term> exact = side.stream().filter(t -> t.species().formula().sameComposition(matter.formula()))
                 .min((a, b) -> Integer.compare(fit(a, block), fit(b, block)));
@@ -180,14 +202,14 @@ final class Pots {
         if (!block.is(QuantityBlock.Kind.SOLUTION)) {
             return Optional.empty();
         }
-        List<Part> ions = new ArrayList<>();
+        List<Part> brought = new ArrayList<>();
         for (BalancedEquation.Term each : side) {
-            OptionalInt times = Ions.in(matter.formula(), each.species().formula());
+            OptionalInt times = ions.in(matter.formula(), each.species().formula());
             if (times.isPresent()) {
-                ions.add(new Part(block, reaction, each.species(), reactant, each.coefficient(), times.getAsInt()));
+                brought.add(new Part(block, reaction, each.species(), reactant, each.coefficient(), times.getAsInt()));
             }
         }
-        return ions.size() == 1 ? Optional.of(ions.get(0)) : Optional.empty();
+        return brought.size() == 1 ? Optional.of(brought.get(0)) : Optional.empty();
     }
 
     private static int fit(BalancedEquation.Term term, QuantityBlock block) {

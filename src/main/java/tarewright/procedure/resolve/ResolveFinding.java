@@ -86,6 +86,14 @@ public sealed interface ResolveFinding extends Finding {
         }
     }
 
+    /** A salt that does not bring the ion that it is to act as. @param brings the ions that it parts into, as far as they are known */
+    record IonNotBrought(String salt, String ion, List<String> brings, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "ion-not-brought";
+        }
+    }
+
     record AmbiguousReaction(String name, String formula, List<String> reactions, Span at, List<Span> also) implements ResolveFinding {
         @Override
         public String id() {

@@ -56,7 +56,7 @@ public final class Resolver {
         this.tables = tables;
         this.findings = findings;
         this.names = new Names(procedure, tables);
-        List<Pot> pots = Pots.of(procedure, findings::add);
+        List<Pot> pots = Pots.of(procedure, tables, findings::add);
         this.expected = Bench.asExpected(procedure, setting, tables, names, pots, findings::add);
         this.worksheet = new Worksheet(expected);
     }
