@@ -59,6 +59,9 @@ final class Glue {
             return;
         }
         int last = space(text, text.length() - 1, -1);
+        if (open.isEmpty()) {
+            first = 0;
+        }
         addIfAny(open, text.substring(0, first), dress);
         close();
         addIfAny(done, text.substring(first, last + 1), dress);

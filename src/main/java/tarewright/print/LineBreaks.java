@@ -5,40 +5,54 @@ import java.text.BreakIterator;
 import java.util.Locale;
 
 /**
- * Where a line may end: at a space, and after a hyphen or a dash between letters. The usual rules also break {@code g/mol} at its
- * stroke, {@code −5 °C} behind its sign and {@code 2-methylpropan-2-ol} behind a figure.
+ * Where a line may end: at a space, behind a hyphen or a dash between letters, at a mark for it (U+200B, U+00AD), and beside an
+ * ideograph where the usual rules allow it. Elsewhere those rules are too free for chemistry: they break {@code g/mol} at its stroke,
+ * {@code −5 °C} behind its sign and {@code 2-methylpropan-2-ol} behind a figure.
  */
 final class LineBreaks implements FSTextBreaker {
     private final BreakIterator usual = BreakIterator.getLineInstance(Locale.ROOT);
     private String text = "";
+    private boolean usualKnows;
+    private int at;
 
     @Override
     public void setText(String next) {
         text = next;
-        usual.setText(next);
+        usualKnows = false;
+        at = 0;
     }
 
     @Override
     public int next() {
-        int at = usual.next();
-        while (at != BreakIterator.DONE && !allowed(at)) {
-            at = usual.next();
+        if (at >= text.length()) {
+            return BreakIterator.DONE;
         }
+        do {
+            at += Character.charCount(text.codePointAt(at));
+        } while (at < text.length() && !allowed(at));
         return at;
     }
 
-    private boolean allowed(int at) {
-        if (at <= 0 || at >= text.length()) {
-            return true;
+    private boolean allowed(int place) {
+        int before = text.codePointBefore(place);
+        int after = text.codePointAt(place);
+        if (Character.isWhitespace(before)) {
+            return !Character.isWhitespace(after);
         }
-        int before = text.codePointBefore(at);
-        int after = text.codePointAt(at);
-        if (Character.isWhitespace(before) || before == '\u200B' || before == '\u00AD') {
+        if (before == '\u200B' || before == '\u00AD') {
             return true;
         }
         if (before == '-' || before == '\u2010' || before == '\u2013' || before == '\u2014') {
-            return at >= 2 && Character.isLetter(text.codePointBefore(at - 1)) && Character.isLetter(after);
+            return place >= 2 && Character.isLetter(text.codePointBefore(place - 1)) && Character.isLetter(after);
         }
-        return Character.isIdeographic(before) || Character.isIdeographic(after);
+        return (Character.isIdeographic(before) || Character.isIdeographic(after)) && usually(place);
+    }
+
+    private boolean usually(int place) {
+        if (!usualKnows) {
+            usual.setText(text);
+            usualKnows = true;
+        }
+        return usual.isBoundary(place);
     }
 }

@@ -50,10 +50,12 @@ final class SheetFacts {
         Map<String, Object> fields = new LinkedHashMap<>();
         String name = record.getClass().getSimpleName();
         fields.put("kind", name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
+        own(record, fields);
         for (RecordComponent component : components.computeIfAbsent(record.getClass(), Class::getRecordComponents)) {
-            fields.put(component.getName(), value(read(component, record)));
+            if (!fields.containsKey(component.getName())) {
+                fields.put(component.getName(), value(read(component, record)));
+            }
         }
-        more(record, fields);
         return fields;
     }
 
@@ -115,7 +117,8 @@ final class SheetFacts {
         return out.toString();
     }
 
-    private void more(Record record, Map<String, Object> fields) {
+    /** What a template needs beyond the components, or in place of one. Each piece is converted once: its headings are numbered by it. */
+    private void own(Record record, Map<String, Object> fields) {
         if (record instanceof Piece.Heading heading) {
             heading(heading, fields);
         } else if (record instanceof Piece.RuledLines ruled) {

@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 final class TagTidy {
     private static final COSName KIDS = COSName.K;
     private static final COSName SPAN = COSName.getPDFName("Span");
+    private static final Set<String> IDLE = Set.of("THead", "TBody", "TFoot", "Div", "Span", "P");
     private static final Set<String> LINES = Set.of("P", "Span", "H1", "H2", "H3", "H4", "Lbl");
 
     private TagTidy() {
@@ -56,9 +57,9 @@ final class TagTidy {
         tidy(element, inLine || LINES.contains(tag));
     }
 
-    /** A tag without kids; references to content are no tags and stay. */
+    /** A tag without kids that nobody would miss; an empty cell keeps its place, and references to content are no tags. */
     private static boolean empty(COSDictionary element) {
-        if (!element.containsKey(COSName.S)) {
+        if (!IDLE.contains(element.getNameAsString(COSName.S, ""))) {
             return false;
         }
         COSBase kids = element.getDictionaryObject(KIDS);

@@ -21,14 +21,14 @@ import tarewright.document.Sheet;
 
 /** What the file says of itself and carries with it. */
 class FileTest {
-    private final PdfPrinter printer = new PdfPrinter(Templates.packed());
+    private static final PdfPrinter PRINTER = new PdfPrinter(Templates.packed());
 
     @Test
     @DisplayName("title, language, subject, paper and bookmarks are those of the sheet")
     void catalogue() throws Exception {
         for (Sheet.Paper paper : Sheet.Paper.values()) {
             Sheet sheet = SampleSheets.handout(paper);
-            try (PDDocument document = Pdf.open(printer.print(sheet))) {
+            try (PDDocument document = Pdf.open(PRINTER.print(sheet))) {
                 assertEquals("Hydrogen from magnesium ribbon", document.getDocumentInformation().getTitle());
                 assertEquals("Handout (H1), v7k2", document.getDocumentInformation().getSubject());
                 assertEquals("en", document.getDocumentCatalog().getLanguage());
@@ -49,7 +49,7 @@ class FileTest {
     @Test
     @DisplayName("every typeface used is inside the file, and only its used part")
     void faces() throws Exception {
-        Printed printed = printer.print(SampleSheets.key(Sheet.Paper.A4));
+        Printed printed = PRINTER.print(SampleSheets.key(Sheet.Paper.A4));
         try (PDDocument document = Pdf.open(printed)) {
             int seen = 0;
             for (PDPage page : document.getPages()) {
@@ -71,8 +71,8 @@ class FileTest {
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         for (Sheet sheet : SampleSheets.all(Sheet.Paper.A4)) {
-            byte[] first = printer.print(sheet).pdf();
-            assertArrayEquals(first, printer.print(sheet).pdf(), sheet.kind() + " by the same printer");
+            byte[] first = PRINTER.print(sheet).pdf();
+            assertArrayEquals(first, PRINTER.print(sheet).pdf(), sheet.kind() + " by the same printer");
             try {
                 Locale.setDefault(Locale.forLanguageTag("tr-TR"));
                 TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
@@ -87,8 +87,8 @@ class FileTest {
     @Test
     @DisplayName("another sheet is another file, by its identity too")
     void identity() throws Exception {
-        try (PDDocument one = Pdf.open(printer.print(SampleSheets.handout(Sheet.Paper.A4)));
-                PDDocument other = Pdf.open(printer.print(SampleSheets.handout(Sheet.Paper.LETTER)))) {
+        try (PDDocument one = Pdf.open(PRINTER.print(SampleSheets.handout(Sheet.Paper.A4)));
+                PDDocument other = Pdf.open(PRINTER.print(SampleSheets.handout(Sheet.Paper.LETTER)))) {
             assertTrue(!one.getDocument().getDocumentID().get(0).equals(other.getDocument().getDocumentID().get(0)));
         }
     }

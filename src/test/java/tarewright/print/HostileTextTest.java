@@ -18,7 +18,7 @@ import tarewright.document.Text;
 
 /** Whatever an author types stands on the page as typed, and makes the program do nothing. */
 class HostileTextTest {
-    private final PdfPrinter printer = new PdfPrinter(Templates.packed());
+    private static final PdfPrinter PRINTER = new PdfPrinter(Templates.packed());
 
     private static Sheet everywhere(String text) {
         List<Text> line = List.of(new Text.Words(text));
@@ -46,7 +46,7 @@ class HostileTextTest {
     void asText() {
         List<String> texts = List.of("${sheet.title}", "<#include \"/etc/passwd\">", "<@all x/>", "[=1+1]", "<script>x</script>", "]]>", "a & b; &amp; &lt;",
                 "\"'>", "<!-- no -->", "<?pi?>", "</style>", "url(file:///etc/hosts)", "{{x}}", "--", "\\u0041");
-        Printed printed = printer.print(everywhere(String.join(" ", texts)));
+        Printed printed = PRINTER.print(everywhere(String.join(" ", texts)));
         assertEquals(List.of(), printed.remarks());
         String page = Pdf.letters(printed);
         for (String text : texts) {
@@ -65,8 +65,8 @@ class HostileTextTest {
     @Test
     @DisplayName("control characters, halves of pairs and empty text do no harm")
     void oddities() throws Exception {
-        for (String text : List.of("", " ", "a\u0000b\u0008c", "\uD800", "x\uDC00y", "\uFFFE\uFFFF", "a\u200Bb", "\u202Eabc", "\n\n", "\u00AD")) {
-            Printed printed = printer.print(everywhere(text));
+        for (String text : List.of("", " ", "a\u0000b\u0008c \uD800 x\uDC00y \uFFFE\uFFFF a\u200Bb \u202Eabc \n\n \u00AD")) {
+            Printed printed = PRINTER.print(everywhere(text));
             assertEquals(List.of(), printed.remarks(), "of " + text.codePoints().boxed().toList());
         }
     }
@@ -74,7 +74,7 @@ class HostileTextTest {
     @Test
     @DisplayName("a very long word is broken before it leaves the page")
     void longWord() {
-        Printed printed = printer.print(everywhere("x".repeat(400)));
+        Printed printed = PRINTER.print(everywhere("x".repeat(400)));
         for (Pdf.Line line : Pdf.lines(printed)) {
             assertTrue(line.right() <= 210 / 25.4 * 72 - 30, "runs off at " + line.right() + ": " + line.words());
         }
@@ -84,9 +84,9 @@ class HostileTextTest {
     @DisplayName("a character that no face has is reported; one that a second face has is not")
     void missing() throws Exception {
         Sheet sheet = everywhere("水 \uD83E\uDDEA ⇌ → ₂ ☐ Ω µ ‰ Ж");
-        Printed printed = printer.print(sheet);
+        Printed printed = PRINTER.print(sheet);
         assertEquals(Set.of(0x6C34, 0x1F9EA), printed.missing());
-        assertEquals(Set.of(), printer.print(everywhere("⇌ → ⟶ ₂ ⁻ ☐ Ω µ ‰ Ж ß ç ﬁ “” – ° · × − ± ≈ ≤ √ Δ")).missing());
+        assertEquals(Set.of(), PRINTER.print(everywhere("⇌ → ⟶ ₂ ⁻ ☐ Ω µ ‰ Ж ß ç ﬁ “” – ° · × − ± ≈ ≤ √ Δ")).missing());
         assertEquals(List.of(), VeraPdf.check(printed.pdf(), PDFAFlavour.PDFUA_1).failures());
     }
 

@@ -72,8 +72,8 @@ final class Pdf {
         return lines;
     }
 
-    static int pageOf(Printed printed, String words) {
-        List<String> pages = pages(printed);
+    /** @return the number of the first of these pages that holds the words, from 1 */
+    static int pageOf(List<String> pages, String words) {
         for (int i = 0; i < pages.size(); i++) {
             if (pages.get(i).contains(words)) {
                 return i + 1;
