@@ -115,7 +115,13 @@ final class Amounts {
     }
 
     private boolean derived() {
-        return block.rule() instanceof AmountRule.For || block.rule() instanceof AmountRule.ExcessOver;
+        return block.rule() instanceof AmountRule.For || block.rule() instanceof AmountRule.ExcessOver || isWeighedByMoles();
+    }
+
+    /** A typed amount of substance is what is aimed at where an instrument sets a mass or a volume for it. */
+    private boolean isWeighedByMoles() {
+        Dimension dimension = measuredOut(block) == Property.MASS ? Dimension.MASS : Dimension.VOLUME;
+        return stated(Measured.MOLES).isPresent() && Kit.measuring(bench.instrument(block), dimension).filter(i -> i.division().isPresent()).isPresent();
     }
 
     private boolean comesFromReaction() {
@@ -146,7 +152,7 @@ final class Amounts {
             return new Unknowns(bench, block).moles();
         }
         Optional<Typed> typed = stated(Measured.MOLES);
-        if (typed.isPresent()) {
+        if (typed.isPresent() && !isWeighedByMoles()) {
             return Optional.of(given("n", typed.get(), Dimension.AMOUNT));
         }
         if (comesFromReaction() && !(bench.reads(block, measuredOut(block)).isPresent() && ownReadingTells())) {
@@ -200,8 +206,12 @@ final class Amounts {
         return Optional.of(bench.constituents.molarMass(matter.get().formula()));
     }
 
-    /** What the pot must have of this block: for another, or in excess over it. */
+    /** What the pot must have of this block: as typed, for another, or in excess over it. */
     private Optional<Figure> needed() {
+        if (isWeighedByMoles()) {
+            Typed typed = stated(Measured.MOLES).orElseThrow();
+            return Optional.of(Kit.asTyped(Figure.given(symbol("n"), typed.unit(), typed.si(), new Origin.Author()), typed));
+        }
         if (block.rule() instanceof AmountRule.ExcessOver over) {
             return new Reacting(bench).neededOver(block, over, symbol("n"));
         }
@@ -230,7 +240,7 @@ final class Amounts {
         if (block.is(Kind.LIQUID) && measuredOut(block) == Property.VOLUME && (derived() || stated(Measured.VOLUME).isPresent())) {
             return both(need(Property.VOLUME), need(Property.DENSITY)).map(p -> product("m", Dimension.MASS, 1, p.first(), 1, p.second(), 1));
         }
-        if (comesFromReaction() || stated(Measured.MOLES).isPresent() || stated(Measured.VOLUME).isPresent()) {
+        if (comesFromReaction() || stated(Measured.MOLES).isPresent() && !derived() || stated(Measured.VOLUME).isPresent()) {
             return both(need(Property.MOLES), need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second()));
         }
         if (derived()) {
@@ -325,12 +335,13 @@ final class Amounts {
 
     // --- products and totals
 
-    /** The mass (or for a gas the volume) of a product, with or without the yield. */
+    /** The mass of a product, with or without the yield: of one whose mass is typed, what the amounts that are there come to. */
     private Optional<Figure> product(boolean withYield) {
-        if (!comesFromReaction() || block.is(Kind.GAS)) {
+        if (block.is(Kind.GAS) || bench.potAsProduct(block).isEmpty()) {
             return Optional.empty();
         }
-        Optional<Figure> moles = withYield ? need(Property.MOLES) : new Reacting(bench).atMost(block, symbol("n"));
+        Optional<Figure> moles = !withYield ? new Reacting(bench).atMost(block, symbol("n"))
+                : comesFromReaction() ? need(Property.MOLES) : new Reacting(bench).made(block, symbol("n"));
         return both(moles, need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second()));
     }
 

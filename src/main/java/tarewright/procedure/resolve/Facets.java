@@ -28,22 +28,16 @@ final class Facets {
         if (density) {
             all.add(Property.DENSITY);
         }
-        if (block.is(Kind.SOLUTION)) {
+        boolean made = block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted;
+        // What a reaction makes in solution has a strength only where the author gives one.
+        boolean strength = block.is(Kind.SOLUTION) && (!made || block.strength().isPresent());
+        if (strength) {
             all.add(Property.STRENGTH);
         }
         if (bottle) {
             return all;
         }
-        all.add(Amounts.measuredOut(block));
-        if (known) {
-            all.add(Property.MOLES);
-            if (!block.is(Kind.SOLUTION) || density) {
-                all.add(Property.MASS);
-            }
-        }
-        if (block.is(Kind.LIQUID) || block.is(Kind.SOLID) && block.density().isPresent()) {
-            all.add(Property.VOLUME);
-        }
+        all.addAll(amounts(block, known, density, made, strength));
         if (block.ribbon().isPresent()) {
             all.add(Property.LENGTH);
         }
@@ -57,8 +51,7 @@ final class Facets {
                 all.add(Property.DISSOLVED);
             }
         }
-        boolean made = block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted;
-        if (made && !block.is(Kind.GAS)) {
+        if (!block.is(Kind.GAS) && bench.potAsProduct(block).filter(p -> !p.reactants().isEmpty()).isPresent()) {
             all.add(Property.MOST);
             all.add(Property.YIELD);
         }
@@ -71,6 +64,45 @@ final class Facets {
         }
         if (block.is(Kind.SOLUTION) && block.madeFrom().isPresent() && block.strength().isPresent() && bench.source(block).isPresent()) {
             all.add(Property.TAKEN);
+        }
+        return all;
+    }
+
+    /** Mass, volume and amount of substance, as far as one follows from the other: the volume of a liquid by its density, of a solid by one that the author types. */
+    private static Set<Property> amounts(QuantityBlock block, boolean known, boolean density, boolean made, boolean strength) {
+        Set<Property> all = EnumSet.noneOf(Property.class);
+        switch (block.kind()) {
+            case SOLID -> {
+                all.add(Property.MASS);
+                if (block.density().isPresent()) {
+                    all.add(Property.VOLUME);
+                }
+            }
+            case LIQUID -> {
+                boolean byMass = made || block.rule() instanceof AmountRule.Stated s && s.what() != AmountRule.Measured.VOLUME;
+                all.add(byMass ? Property.MASS : Property.VOLUME);
+                if (density) {
+                    all.add(byMass ? Property.VOLUME : Property.MASS);
+                }
+                known &= byMass || density;
+            }
+            case SOLUTION -> {
+                if (strength) {
+                    all.add(Property.VOLUME);
+                }
+                if (known && density) {
+                    all.add(Property.MASS);
+                }
+            }
+            default -> {
+                all.add(Property.VOLUME);
+                if (known) {
+                    all.add(Property.MASS);
+                }
+            }
+        }
+        if (known) {
+            all.add(Property.MOLES);
         }
         return all;
     }

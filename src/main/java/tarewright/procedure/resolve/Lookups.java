@@ -100,7 +100,7 @@ final class Lookups implements Lookup {
 
     private Optional<Figure> of(QuantityBlock block, Property property, Span at) {
         if (!Facets.of(bench, block).contains(property)) {
-            if (property == Property.VOLUME && block.is(QuantityBlock.Kind.SOLID)) {
+            if (property == Property.VOLUME && (block.is(QuantityBlock.Kind.SOLID) || block.is(QuantityBlock.Kind.LIQUID))) {
                 bench.note(new ResolveFinding.VolumeNeedsDensity(block.name(), bench.matter(block).map(m -> m.formula().unicode()).orElse(""),
                         block.kind().word(), at));
             } else {
