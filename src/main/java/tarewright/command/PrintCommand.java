@@ -2,6 +2,7 @@ package tarewright.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -35,7 +36,7 @@ import tarewright.wording.FindingText;
 
 /** {@code print}: procedures to PDF files. A procedure with an error prints nothing, and what was there of it stays. */
 @Command(name = "print", sortOptions = false, description = {"Prints procedures: student handout, teacher's key and safety panel of each, as PDF.",
-    "Without a file, every procedure in the folder `procedures`."})
+    "Without a file, every procedure in the folder `procedures`, or those that travel with the program if there is no such folder."})
 final class PrintCommand implements Callable<Integer> {
     private static final Path USUAL_INPUT = Path.of("procedures");
     private static final List<Sheet.Kind> KINDS = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY);
@@ -62,7 +63,7 @@ final class PrintCommand implements Callable<Integer> {
         FindingText words = FindingText.in("en");
         Disk disk = new Disk();
         Workshop workshop = new Workshop(disk, setting.overrides(words));
-        List<InputFile> inputs = new Inputs(disk).find(files.isEmpty() ? List.of(USUAL_INPUT) : files);
+        List<InputFile> inputs = new Inputs(disk).find(files.isEmpty() ? List.of(usualInput(disk)) : files);
         checkNames(inputs);
         Table table = new Table();
         Map<Path, PdfPrinter> printers = new LinkedHashMap<>();
@@ -86,6 +87,11 @@ final class PrintCommand implements Callable<Integer> {
         }
         console.print(table.text(out.toString()));
         return errors ? Main.ERRORS : Main.CLEAN;
+    }
+
+    /** The folder {@code procedures} here; where there is none, the procedures that travel with the program. */
+    private static Path usualInput(Disk disk) {
+        return disk.isFolder(USUAL_INPUT) ? USUAL_INPUT : PackedProcedures.folder().orElse(USUAL_INPUT);
     }
 
     /** Every sheet is complete before the first file of the procedure is replaced. */
@@ -133,7 +139,7 @@ final class PrintCommand implements Callable<Integer> {
         Path folder = Optional.ofNullable(input.path().toAbsolutePath().normalize().getParent()).orElse(Path.of("."));
         Path beside = folder.resolveSibling("templates");
         Path inside = folder.resolve("templates");
-        return inside.toFile().isDirectory() ? inside : beside;
+        return Files.isDirectory(inside) ? inside : beside;
     }
 
     /** Two procedures of one name would print over each other. */

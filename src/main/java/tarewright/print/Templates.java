@@ -16,6 +16,8 @@ import freemarker.template.TemplateExceptionHandler;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
@@ -63,7 +65,8 @@ public final class Templates {
      * @param folder of the person's own templates and style sheets; a folder that is not there is an empty one
      */
     public static Templates over(Path folder) {
-        if (!folder.toFile().isDirectory()) {
+        boolean onDisk = folder.getFileSystem().equals(FileSystems.getDefault());
+        if (!onDisk || !Files.isDirectory(folder)) {
             return packed();
         }
         try {
