@@ -126,8 +126,7 @@ final class SheetFacts {
         } else if (record instanceof Piece.Choices choices) {
             fields.put("options", options(choices));
         } else if (record instanceof Piece.Table table) {
-            fields.put("head", cells(table, table.head()));
-            fields.put("rows", table.rows().stream().map(row -> cells(table, row)).toList());
+            fields.putAll(new TableFacts(table, this::value).facts());
         } else if (record instanceof Piece.Steps steps) {
             fields.put("steps", steps(steps));
         } else if (record instanceof Piece.Working working) {
@@ -192,15 +191,6 @@ final class SheetFacts {
             options.add(Map.of("text", value(choices.options().get(i)), "right", right));
         }
         return options;
-    }
-
-    private List<Object> cells(Piece.Table table, List<List<Text>> row) {
-        List<Object> cells = new ArrayList<>();
-        for (int i = 0; i < row.size(); i++) {
-            boolean right = i < table.right().size() && table.right().get(i);
-            cells.add(Map.of("text", value(row.get(i)), "right", right, "heads", table.rowHeads() && i == 0));
-        }
-        return cells;
     }
 
     private List<Object> formFields(Piece.FormLine form) {

@@ -26,7 +26,7 @@ import tarewright.document.Text;
 /** Where things stand on the laid-out page. What is asked of it is common practice at the bench, no source, unless said. */
 class LayoutTest {
     private static final double MM = 72 / 25.4;
-    private static final String FILLER = "Swirl the flask gently until the solid has gone and the liquid is clear, and do not lift it off the bench. ";
+    private static final String FILLER = "Swirl the flask gently until the solid has gone. Then warm the mixture and measure the volume of gas at room temperature. ";
 
     private static final PdfPrinter PRINTER = new PdfPrinter(Templates.packed());
 
@@ -123,6 +123,27 @@ class LayoutTest {
         }
     }
 
+    @Test
+    @DisplayName("the head of a long table never stands alone at the foot of a page, nor the heading before it")
+    void tableHeads() {
+        List<List<List<Text>>> rows = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            rows.add(List.of(t("Row" + i + "x"), t(FILLER.repeat(3))));
+        }
+        for (int lines = 24; lines < 40; lines++) {
+            List<Piece> pieces = new ArrayList<>();
+            for (int i = 0; i < lines; i++) {
+                pieces.add(p(w("line " + i)));
+            }
+            pieces.add(h(2, "Headinghere"));
+            pieces.add(new Piece.Table(List.of(), List.of(t("Columnhere"), t("what to do")), rows, List.of(false), false, Piece.Use.READ));
+            List<String> pages = Pdf.pages(print(Sheet.Paper.A4, pieces));
+            int page = Pdf.pageOf(pages, "Row0x");
+            assertEquals(page, Pdf.pageOf(pages, "Columnhere"), "after " + lines + " lines");
+            assertEquals(page, Pdf.pageOf(pages, "Headinghere"), "after " + lines + " lines");
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(Sheet.Paper.class)
     @DisplayName("a handout is set in 12 points or more, fewer than 75 characters a line, with room for punched holes")
@@ -132,7 +153,7 @@ class LayoutTest {
         pieces.add(new Piece.Steps(1, List.of(List.of(p(w(FILLER.repeat(3)))))));
         pieces.add(new Piece.Bullets(List.of(List.of(p(w(FILLER.repeat(3)))))));
         Printed printed = print(paper, pieces);
-        float foot = (float) ((paper == Sheet.Paper.A4 ? 297 : 279.4) * MM - 21 * MM);
+        float foot = (float) ((paper == Sheet.Paper.A4 ? 297 : 279.4) * MM - 19 * MM);
         int counted = 0;
         for (Pdf.Line line : Pdf.lines(printed)) {
             assertTrue(line.left() >= 20 * MM, "no room for holes: " + line);

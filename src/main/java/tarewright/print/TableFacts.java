@@ -1,0 +1,64 @@
+package tarewright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import tarewright.document.Piece;
+import tarewright.document.Text;
+
+/** A table as a template sees it: each cell with its text and how it stands, and how narrow its column may get. */
+final class TableFacts {
+    private static final int SHORT = 7;
+    private static final double LETTER_IN_EM = 0.52;
+
+    /** In letters: a wish for more is none, so that the columns together never grow wider than the page. */
+    private static final int WIDEST_COLUMN = 18;
+    private static final int WIDEST_TABLE = 60;
+
+    private final Piece.Table table;
+    private final Function<Object, Object> asValue;
+    private final List<Integer> letters = new ArrayList<>();
+
+    TableFacts(Piece.Table table, Function<Object, Object> asValue) {
+        this.table = table;
+        this.asValue = asValue;
+        for (int column = 0; column < table.head().size(); column++) {
+            letters.add(longest(column));
+        }
+    }
+
+    Map<String, Object> facts() {
+        return Map.of("length", table.rows().size() <= SHORT ? "short" : "long", "head", cells(table.head(), true),
+                "rows", table.rows().stream().map(row -> cells(row, false)).toList());
+    }
+
+    private List<Object> cells(List<List<Text>> row, boolean head) {
+        List<Object> cells = new ArrayList<>();
+        for (int i = 0; i < row.size(); i++) {
+            boolean right = i < table.right().size() && table.right().get(i);
+            cells.add(Map.of("text", asValue.apply(row.get(i)), "right", right, "heads", table.rowHeads() && i == 0,
+                    "atLeast", head ? atLeast(i) : ""));
+        }
+        return cells;
+    }
+
+    /** A width in em, or nothing. The layout engine knows how wide a word is, but takes a formula for no wider than its widest part. */
+    private String atLeast(int column) {
+        boolean fits = letters.stream().mapToInt(Integer::intValue).sum() <= WIDEST_TABLE;
+        return fits && letters.get(column) > 0 ? String.format(Locale.ROOT, "%.1f", letters.get(column) * LETTER_IN_EM) : "";
+    }
+
+    private int longest(int column) {
+        int longest = 0;
+        for (List<List<Text>> row : table.rows()) {
+            for (Object part : column < row.size() ? Glue.of(row.get(column)) : List.of()) {
+                if (part instanceof Glue.Whole whole) {
+                    longest = Math.max(longest, PlainText.bare(whole.inside()).length());
+                }
+            }
+        }
+        return Math.min(longest, WIDEST_COLUMN);
+    }
+}
