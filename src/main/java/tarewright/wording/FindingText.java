@@ -21,7 +21,7 @@ import tarewright.text.Span;
  *     volume: 25.0 Ml
  *                  ^^
  *     write instead: `mL` for millilitres
- *     more: manual, unknown-unit
+ *     finding: unknown-unit
  * </pre>
  */
 public final class FindingText {

@@ -46,7 +46,7 @@ class FindingTextTest {
                     volume: 25.0 Ml
                                  ^^
                     write instead: `mL` for millilitres (with a capital M it would be a million litres)
-                    more: manual, unknown-unit""", text.full(finding));
+                    finding: unknown-unit""", text.full(finding));
         assertEquals("magnesium.md:5:14: error: `Ml` is not a unit", text.line(finding));
     }
 
@@ -92,7 +92,7 @@ class FindingTextTest {
                     one: 1 g
                     ^^^
                     see also a.md:3: two: 2 g
-                    more: manual, not-positive""", text.full(finding));
+                    finding: not-positive""", text.full(finding));
     }
 
     @Test
@@ -107,7 +107,7 @@ class FindingTextTest {
                         ^^^^^
                     left: `a`, volume in `mL`
                     right: `b`, number without a unit
-                    more: manual, dimensions-differ""", text.full(finding));
+                    finding: dimensions-differ""", text.full(finding));
     }
 
     @Test
