@@ -25,12 +25,12 @@ import tarewright.tables.Tables;
 import tarewright.text.SourceText;
 
 /**
- * The standard uncertainty of every answer of every procedure that we ship, to first order, against invented students: 200,000 draws, within 5 %. Where the key says that the range
+ * The standard uncertainty of every answer of every procedure that we ship, to first order, against invented students: 50,000 draws, within 5 %. Where the key says that the range
  * was drawn, because the limiting reactant may turn, the formula makes no claim.
  */
 class SimulationTest {
     private static final Path LIBRARY = Path.of("procedures");
-    private static final int DRAWS = 200_000;
+    private static final int DRAWS = 50_000;
     private static final ReferenceTables TABLES = Tables.load();
 
     private static List<Path> files() throws IOException {
