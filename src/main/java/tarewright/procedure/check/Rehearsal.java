@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tarewright.derivation.Accepted;
+import tarewright.derivation.ByReadings;
 import tarewright.derivation.Figure;
 import tarewright.derivation.PaperClass;
 import tarewright.procedure.declare.ApparatusItem;
@@ -56,17 +59,22 @@ public record Rehearsal(int groups, List<Line> lines) {
         for (ResolvedAnswer answer : procedure.answers()) {
             answer.value().ifPresent(v -> watched.add(new Watched(answer.number(), true, v, Optional.empty(), answer.accepted())));
         }
-        PaperClass paper = new PaperClass(watched.stream().map(Watched::figure).toList());
+        List<Figure> readings = procedure.readings().stream().flatMap(r -> Stream.concat(Stream.of(r.value()), r.each().stream())).toList();
         SplittableRandom random = new SplittableRandom(seed);
-        double[][] draws = new double[groups][];
-        for (int group = 0; group < groups; group++) {
-            draws[group] = paper.draw(random);
-        }
         List<Line> lines = new ArrayList<>();
-        for (int i = 0; i < watched.size(); i++) {
-            lines.add(line(watched.get(i), draws, i));
+        for (Watched each : watched) {
+            lines.add(line(each, draws(each, readings, groups, random.split())));
         }
         return new Rehearsal(groups, lines);
+    }
+
+    /** An answer is worked from readings; what stands in a vessel is what is really there. */
+    private static double[] draws(Watched watched, List<Figure> readings, int groups, SplittableRandom random) {
+        if (watched.question()) {
+            return new ByReadings(watched.figure(), readings).draws(groups, random);
+        }
+        PaperClass pot = new PaperClass(List.of(watched.figure()));
+        return IntStream.range(0, groups).mapToDouble(i -> pot.draw(random)[0]).toArray();
     }
 
     /** What a vessel has left for the gas. */
@@ -78,14 +86,13 @@ public record Rehearsal(int groups, List<Line> lines) {
         return vessel.flatMap(ApparatusItem::capacity).map(c -> c.value().si() - others);
     }
 
-    private static Line line(Watched watched, double[][] draws, int column) {
+    private static Line line(Watched watched, double[] draws) {
         double lowest = Double.POSITIVE_INFINITY;
         double highest = Double.NEGATIVE_INFINITY;
         double total = 0;
         int overfull = 0;
         int outside = 0;
-        for (double[] draw : draws) {
-            double value = draw[column];
+        for (double value : draws) {
             lowest = Math.min(lowest, value);
             highest = Math.max(highest, value);
             total += value;
@@ -94,8 +101,8 @@ public record Rehearsal(int groups, List<Line> lines) {
         }
         double mean = total / draws.length;
         double squares = 0;
-        for (double[] draw : draws) {
-            squares += (draw[column] - mean) * (draw[column] - mean);
+        for (double value : draws) {
+            squares += (value - mean) * (value - mean);
         }
         double spread = draws.length < 2 ? 0 : Math.sqrt(squares / (draws.length - 1));
         int over = overfull;
