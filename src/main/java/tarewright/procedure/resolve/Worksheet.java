@@ -24,6 +24,9 @@ import tarewright.text.Spelling;
 
 /** Readings and values of a procedure, each worked out once for each bench. */
 final class Worksheet {
+    /** In kelvins: no temperature in a teaching laboratory is so low, and no rise of one so large. */
+    private static final double COLDEST = 150;
+
     private final Bench expected;
     private final Map<String, Optional<ResolvedReading>> readings = new LinkedHashMap<>();
     private final Map<Bench, Map<String, Optional<Figure>>> values = new HashMap<>();
@@ -122,7 +125,7 @@ final class Worksheet {
         return user.flatMap(u -> expected.procedure.reading(u.difference().get().second().value())).flatMap(this::reading).flatMap(second -> {
             At<String> of = user.get().of().get();
             return new Lookups(expected, this).figure(expected.names.meaning(of.value()), of.value(), of.at()).map(between -> Figure.of(
-                    Symbol.words(block.name()), between.unit(), new Step.Sum(List.of(new Step.Term(1, second.value()), new Step.Term(1, between)))));
+                    Symbol.words(block.name()), second.value().unit(), new Step.Sum(List.of(new Step.Term(1, second.value()), new Step.Term(1, between)))));
         });
     }
 
@@ -131,7 +134,7 @@ final class Worksheet {
         Optional<ResolvedReading> first = part(difference.first());
         Optional<ResolvedReading> second = part(difference.second());
         return first.flatMap(a -> second.map(b -> {
-            Figure value = Figure.of(Symbol.words(block.name()), a.value().unit(),
+            Figure value = Figure.of(Symbol.words(block.name()), ofDifference(a.value().unit()),
                     new Step.Sum(List.of(new Step.Term(1, a.value()), new Step.Term(-1, b.value()))));
             if (a.value().decimals().isPresent()) {
                 value = value.shownTo(a.value().decimals().getAsInt());
@@ -153,18 +156,29 @@ final class Worksheet {
         Optional<ApparatusItem> fitting = Kit.measuring(item, truth.dimension());
         Symbol symbol = Symbol.words(name);
         if (fitting.isEmpty() || fitting.get().division().isEmpty()) {
-            Figure read = block.unit().filter(u -> u.dimension().equals(truth.dimension())).map(truth::in).orElse(truth);
+            Figure read = block.unit().filter(u -> u.dimension().equals(truth.dimension())).map(u -> truth.in(fit(u, truth))).orElse(truth);
             return read.as(symbol);
         }
         double division = fitting.get().division().getAsDouble();
-        Unit unit = block.unit().filter(u -> u.dimension().equals(truth.dimension())).orElse(fitting.get().divisionTyped().orElseThrow().unit());
+        Unit marks = fitting.get().divisionTyped().orElseThrow().unit();
+        Unit unit = fit(block.unit().filter(u -> u.dimension().equals(truth.dimension())).orElse(marks), truth);
         if (truth.step() instanceof Step.Read already && already.rounding().divisionSi() == division) {
             // The one weighing of a cut ribbon is the reading itself; several runs to an end point each have an error of their own.
             return block.times() == 1 ? truth.as(symbol).in(unit).shownTo(Kit.decimals(division, unit))
                     : read(already.truth(), block, name, item);
         }
-        return Figure.of(symbol, unit, new Step.Read(truth, new Rounding(Rounding.Direction.NEAREST, division))).uncertain(fitting.get().standardUncertainty().orElse(0))
+        return Figure.of(symbol, unit, new Step.Read(truth, new Rounding(Rounding.Direction.NEAREST, division, fit(marks, truth).zero()))).uncertain(fitting.get().standardUncertainty().orElse(0))
                 .shownTo(Kit.decimals(division, unit));
+    }
+
+    /** A unit for a figure: of a difference of temperatures in degrees the zero plays no part. */
+    private static Unit fit(Unit unit, Figure figure) {
+        boolean difference = figure.unit().fromZero() && figure.value() < COLDEST;
+        return difference ? ofDifference(unit) : unit;
+    }
+
+    private static Unit ofDifference(Unit unit) {
+        return unit.fromZero() ? unit : new Unit(unit.symbol(), unit.dimension(), unit.factor());
     }
 
     /** The instrument that a reading names, else the one that measures its block, else the vessel that the block is in. */
