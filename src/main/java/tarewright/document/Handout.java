@@ -93,7 +93,7 @@ final class Handout implements Filling {
     @Override
     public List<Piece> space(AnswerBlock answer) {
         if (answer.sought() instanceof AnswerBlock.Choice choice) {
-            return List.of(new Piece.Choices(Options.printed(choice.options()).stream().map(o -> draft.prose().of(o)).toList(),
+            return List.of(new Piece.Choices(Options.set(draft, Options.printed(choice.options())),
                     Optional.empty()));
         }
         int usual = answer.sought() instanceof AnswerBlock.InWords ? LINES_FOR_MARK * Math.max(1, answer.marks().orElse(1))

@@ -49,7 +49,7 @@ final class KeyAnswer implements Filling {
             pieces.add(new Piece.Paragraph(draft.prose().of(words.words().value())));
         } else if (answer.sought() instanceof AnswerBlock.Choice choice) {
             List<String> printed = Options.printed(choice.options());
-            pieces.add(new Piece.Choices(printed.stream().map(o -> draft.prose().of(o)).toList(),
+            pieces.add(new Piece.Choices(Options.set(draft, printed),
                     choice.options().isEmpty() ? Optional.empty() : Optional.of(printed.indexOf(choice.options().get(0)))));
         }
         if (!answer.reject().isEmpty()) {
