@@ -55,7 +55,7 @@ public record Accepted(double from, double to, double standardUncertainty, List<
         if (!seen.add(figure) || figure.step() instanceof Step.Set) {
             return false;
         }
-        if (figure.step() instanceof Step.Extreme extreme && extreme.from().size() > 1) {
+        if (figure.step() instanceof Step.Extreme extreme) {
             Figure chosen = extreme.chosen();
             for (Figure other : extreme.from()) {
                 Figure between = Figure.of(Symbol.words("difference"), chosen.unit(), new Step.Sum(List.of(new Step.Term(1, chosen), new Step.Term(-1, other))));

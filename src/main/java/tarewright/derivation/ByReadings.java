@@ -3,7 +3,6 @@ package tarewright.derivation;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,12 +17,10 @@ import java.util.SplittableRandom;
  * <p>A source that no reading knows of (a strength that stands only in the formula) counts with its uncertainty as usual.
  */
 public final class ByReadings {
-    private static final double HALF_WIDTH = Math.sqrt(3);
-
     private final Figure result;
     private final List<Figure> readings = new ArrayList<>();
-    private final List<Gradient.Part> parts = new ArrayList<>();
     private final Set<Figure> behindReadings = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Gradient gradient;
 
     /**
      * @param result worked from the readings
@@ -37,7 +34,7 @@ public final class ByReadings {
         Map<Figure, Double> inPot = new IdentityHashMap<>();
         List<Figure> order = new ArrayList<>();
         for (Figure reading : readings) {
-            double slope = slope(reading);
+            double slope = slope(result, reading, new IdentityHashMap<>());
             for (Gradient.Part part : reading.gradient().parts()) {
                 if (behindReadings.add(part.source())) {
                     order.add(part.source());
@@ -45,8 +42,10 @@ public final class ByReadings {
                 inPot.merge(part.source(), slope * part.derivative(), Double::sum);
             }
         }
+        List<Gradient.Part> parts = new ArrayList<>();
         order.forEach(s -> parts.add(new Gradient.Part(s, inPot.get(s))));
         result.gradient().parts().stream().filter(p -> !behindReadings.contains(p.source())).forEach(parts::add);
+        gradient = new Gradient(parts);
     }
 
     private void collect(Figure figure, Set<Figure> known, Set<Figure> seen) {
@@ -61,50 +60,49 @@ public final class ByReadings {
         }
     }
 
-    /** How strongly a reading moves the result, by a small change of it on paper. */
-    private double slope(Figure reading) {
-        double h = Math.max(Math.abs(reading.value()) * 1e-5, reading.unit().factor() * 1e-7);
-        double above = new Again().with(reading, reading.value() + h).value(result);
-        double below = new Again().with(reading, reading.value() - h).value(result);
-        return (above - below) / (2 * h);
+    /** How strongly a reading moves a figure on paper, by the chain rule. */
+    private static double slope(Figure figure, Figure reading, Map<Figure, Double> worked) {
+        if (figure == reading) {
+            return 1;
+        }
+        Double before = worked.get(figure);
+        if (before != null) {
+            return before;
+        }
+        double[] of = figure.from().stream().mapToDouble(Figure::value).toArray();
+        double slope = 0;
+        for (int i = 0; i < of.length; i++) {
+            double inner = slope(figure.from().get(i), reading, worked);
+            // Most figures do not know of the reading: no partial derivative is worked out for them.
+            if (inner != 0) {
+                slope += figure.step().partial(i, of) * inner;
+            }
+        }
+        worked.put(figure, slope);
+        return slope;
     }
 
     public Figure result() {
         return result;
     }
 
-    /** Whether any reading goes into the result. */
-    public boolean usesReadings() {
-        return !readings.isEmpty();
-    }
-
     /** The combined standard uncertainty, in the coherent SI unit, to first order. */
     public double standardUncertainty() {
-        return Math.sqrt(parts.stream().mapToDouble(p -> p.contribution() * p.contribution()).sum());
+        return gradient.standardUncertainty();
     }
 
     /** The sources that matter most, largest contribution first. */
     public List<Gradient.Part> largest(int howMany) {
-        return parts.stream().filter(p -> p.contribution() > 0)
-                .sorted(Comparator.comparingDouble(Gradient.Part::contribution).reversed()).limit(howMany).toList();
+        return gradient.largest(howMany);
     }
 
     /** Draws results of invented students, see {@link PaperClass}; in coherent SI units. */
     public double[] draws(int howMany, SplittableRandom random) {
         PaperClass pot = new PaperClass(readings);
-        List<Figure> onPaper = parts.stream().map(Gradient.Part::source).filter(s -> !behindReadings.contains(s)).toList();
+        PaperClass paper = new PaperClass(List.of(result), readings, behindReadings);
         double[] results = new double[howMany];
         for (int i = 0; i < howMany; i++) {
-            Again paper = new Again();
-            double[] read = pot.draw(random);
-            for (int k = 0; k < read.length; k++) {
-                paper.with(readings.get(k), read[k]);
-            }
-            for (Figure source : onPaper) {
-                // A set amount keeps its target when it is worked out again, so its error is put in its place.
-                paper.with(source, source.value() + source.ownUncertainty() * HALF_WIDTH * (2 * random.nextDouble() - 1));
-            }
-            results[i] = paper.value(result);
+            results[i] = paper.draw(random, pot.draw(random))[0];
         }
         return results;
     }

@@ -13,8 +13,8 @@ import java.util.Map;
 public final class Gradient {
     private final List<Part> parts;
 
-    private Gradient(List<Part> parts) {
-        this.parts = parts;
+    Gradient(List<Part> parts) {
+        this.parts = List.copyOf(parts);
     }
 
     /**
@@ -35,6 +35,7 @@ public final class Gradient {
         Map<Figure, Integer> places = new IdentityHashMap<>();
         for (int i = 0; i < of.length; i++) {
             Gradient inner = step.from().get(i).gradient();
+            // What is exact asks for no partial derivative, which may be dear to work out.
             if (inner.parts.isEmpty()) {
                 continue;
             }
@@ -56,7 +57,7 @@ public final class Gradient {
         if (figure.ownUncertainty() > 0) {
             parts.add(new Part(figure, 1));
         }
-        return new Gradient(List.copyOf(parts));
+        return new Gradient(parts);
     }
 
     /** Every source, in the order in which the derivation meets them. */

@@ -1,9 +1,11 @@
 package tarewright.derivation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 
 /**
@@ -17,52 +19,61 @@ public final class PaperClass {
 
     private final List<Figure> order = new ArrayList<>();
     private final Map<Figure, Integer> places = new IdentityHashMap<>();
+    private final Set<Figure> exact;
+    private final int known;
     private final int[][] from;
     private final int[] wanted;
 
     /** @param figures to be worked out together, so that what they share is shared in each draw */
     public PaperClass(List<Figure> figures) {
+        this(figures, List.of(), Set.of());
+    }
+
+    /**
+     * @param known figures whose values are handed in with each draw
+     * @param exact figures taken at their face value, told apart by identity
+     */
+    PaperClass(List<Figure> figures, List<Figure> known, Set<Figure> exact) {
+        this.exact = exact;
+        this.known = known.size();
+        for (Figure figure : known) {
+            places.put(figure, order.size());
+            order.add(figure);
+        }
         figures.forEach(this::place);
         from = new int[order.size()][];
-        for (int i = 0; i < from.length; i++) {
-            from[i] = isSet(order.get(i)) ? new int[0] : order.get(i).from().stream().mapToInt(places::get).toArray();
+        for (int i = this.known; i < from.length; i++) {
+            from[i] = behind(order.get(i)).stream().mapToInt(places::get).toArray();
         }
         wanted = figures.stream().mapToInt(places::get).toArray();
     }
 
-    private static boolean isSet(Figure figure) {
-        return figure.step() instanceof Step.Set;
+    /** The figures that it is worked out from; none where it keeps its value: what was set by hand keeps its target. */
+    private List<Figure> behind(Figure figure) {
+        return figure.step() instanceof Step.Set || exact.contains(figure) ? List.of() : figure.from();
     }
 
     private void place(Figure figure) {
         if (places.containsKey(figure)) {
             return;
         }
-        if (!isSet(figure)) {
-            figure.from().forEach(this::place);
-        }
+        behind(figure).forEach(this::place);
         places.put(figure, order.size());
         order.add(figure);
     }
 
     /** One draw: a value for each figure, in the order given, in coherent SI units. */
     public double[] draw(SplittableRandom random) {
-        double[] values = new double[order.size()];
-        for (int i = 0; i < values.length; i++) {
+        return draw(random, new double[0]);
+    }
+
+    /** As {@link #draw(SplittableRandom)}. @param handedIn the values of the known figures, in their order */
+    double[] draw(SplittableRandom random, double[] handedIn) {
+        double[] values = Arrays.copyOf(handedIn, order.size());
+        for (int i = known; i < values.length; i++) {
             Figure figure = order.get(i);
-            double value;
-            if (figure.step() instanceof Step.Read) {
-                value = values[from[i][0]];
-            } else if (from[i].length == 0) {
-                value = figure.value();
-            } else {
-                double[] of = new double[from[i].length];
-                for (int k = 0; k < of.length; k++) {
-                    of[k] = values[from[i][k]];
-                }
-                value = figure.step().value(of);
-            }
-            double u = figure.ownUncertainty();
+            double u = exact.contains(figure) ? 0 : figure.ownUncertainty();
+            double value = worked(figure, from[i], values);
             values[i] = u == 0 ? value : value + u * HALF_WIDTH * (2 * random.nextDouble() - 1);
         }
         double[] results = new double[wanted.length];
@@ -70,5 +81,19 @@ public final class PaperClass {
             results[i] = values[wanted[i]];
         }
         return results;
+    }
+
+    private static double worked(Figure figure, int[] from, double[] values) {
+        if (from.length == 0) {
+            return figure.value();
+        }
+        if (figure.step() instanceof Step.Read) {
+            return values[from[0]];
+        }
+        double[] of = new double[from.length];
+        for (int k = 0; k < of.length; k++) {
+            of[k] = values[from[k]];
+        }
+        return figure.step().value(of);
     }
 }

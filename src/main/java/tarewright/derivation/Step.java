@@ -216,7 +216,7 @@ public sealed interface Step {
             return relation.applyAsDouble(of);
         }
 
-        /** By a central difference over a ten-thousandth of the argument. */
+        /** By a central difference, a hundred-thousandth of the argument to each side. */
         @Override
         public double partial(int index, double[] of) {
             double h = of[index] == 0 ? 1e-6 : Math.abs(of[index]) * 1e-5;
