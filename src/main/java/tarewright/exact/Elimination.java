@@ -20,7 +20,7 @@ record Elimination(List<BigInteger[]> rows, List<Integer> pivots, BigInteger piv
         matrix.rows().forEach(row -> rows.add(row.toArray(BigInteger[]::new)));
         List<Integer> pivots = new ArrayList<>();
         BigInteger last = BigInteger.ONE;
-        for (int column = 0; column < matrix.columns() && pivots.size() < rows.size(); column++) {
+        for (int column = 0; column < matrix.columns(); column++) {
             int at = pivots.size();
             int found = firstNonZero(rows, column, at);
             if (found < 0) {

@@ -43,7 +43,7 @@ final class NearUnits {
             return List.of();
         }
         List<NearUnit> found = new ArrayList<>(sameLetters(typed));
-        KnownMistakes.find(typed).ifPresent(known -> add(found, known));
+        KnownMistakes.find(typed).ifPresent(found::add);
         if (found.isEmpty()) {
             found.addAll(alike(typed, wanted));
         }
@@ -103,12 +103,6 @@ final class NearUnits {
                 .filter(symbol -> symbol.length() >= 2 && (wanted.isEmpty() || dimension(symbol).equals(wanted.get())))
                 .filter(symbol -> Likeness.distance(KnownMistakes.fold(symbol), folded) == 1)
                 .map(symbol -> new NearUnit(symbol, Reason.SPELLING)).toList();
-    }
-
-    private static void add(List<NearUnit> found, NearUnit near) {
-        if (found.stream().noneMatch(other -> other.symbol().equals(near.symbol()))) {
-            found.add(near);
-        }
     }
 
     private static Dimension dimension(String symbol) {

@@ -144,11 +144,11 @@ final class UnitReader {
     private int power() {
         boolean caret = peek() == '^';
         at += caret ? 1 : 0;
-        boolean minus = at < text.length() && MINUS.indexOf(peek()) >= 0;
+        boolean minus = MINUS.indexOf(peek()) >= 0;
         at += minus ? 1 : 0;
         int from = at;
         int power = 0;
-        while (at < text.length() && digit(peek()) >= 0 && power <= HIGHEST_POWER) {
+        while (digit(peek()) >= 0 && power <= HIGHEST_POWER) {
             power = power * 10 + digit(peek());
             at++;
         }

@@ -24,6 +24,19 @@ class IntegerMatrixTest {
         assertEquals(List.of(vector(1, 0), vector(0, 1)), IntegerMatrix.of(new long[] {0, 0}).kernel());
     }
 
+    /** 1×5 + 2×6 = 17, 3×5 + 4×6 = 39. */
+    @Test
+    void rowTimesColumn() {
+        assertEquals(vector(17, 39), IntegerMatrix.of(new long[] {1, 2}, new long[] {3, 4}).times(vector(5, 6)));
+        assertEquals(vector(), new IntegerMatrix(List.of(), 2).times(vector(5, 6)));
+    }
+
+    @Test
+    void primitiveVectorsKeepTheirSigns() {
+        assertEquals(vector(-2, 3, 0), IntegerMatrix.primitive(vector(-4, 6, 0)));
+        assertEquals(vector(0, 0), IntegerMatrix.primitive(vector(0, 0)));
+    }
+
     @Test
     void unequalRowsAndVectorsAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> IntegerMatrix.of(new long[] {1, 2}, new long[] {1}));

@@ -1,6 +1,7 @@
 package tarewright.exact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -26,6 +27,21 @@ class RationalTest {
     @ValueSource(strings = {"", " ", "1/0", "1/00", "1//2", "/2", "1/", "1.", ".5", "1e3", "x", "1 /2", "٣", "--1", "1/-2"})
     void refusesWhatIsNoNumber(String written) {
         assertEquals(Optional.empty(), Rational.parse(written));
+    }
+
+    @Test
+    void aHundredCharactersAreReadAndNotOneMore() {
+        assertEquals("7".repeat(100), Rational.parse("7".repeat(100)).orElseThrow().toString());
+        assertEquals(Optional.empty(), Rational.parse("7".repeat(101)));
+    }
+
+    @Test
+    void wholeNumbers() {
+        assertEquals("-7", Rational.of(-7).toString());
+        assertEquals(Rational.of(8, 2), Rational.of(BigInteger.valueOf(4)));
+        assertTrue(Rational.of(4).isWhole());
+        assertFalse(Rational.of(4, 3).isWhole());
+        assertEquals("2/3", Rational.of(-2, -3).toString());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,10 +48,33 @@ class CompoundUnitTest {
     @CsvSource({
         "''", "/", "g/", "/mol", "g//mol", "J/(g K", "J/g K)", "g^", "g^x", "g^0", "g^99", "g-", "()", "g/()", "(g)",
         "g\u00B7", "\u00B7g",
-        "g ^2", "1", "g/1", "100 mL", "g²³⁴", "km^9 km^9 km^9 km^9", "m m m m m m m m m", "g/100",
+        "g ^2", "1", "g/1", "g)", "g(", "J/(g K)x", "J/(g K) mol", "J/(g K)/mol", "m^10", "m^-10", "100 mL", "g²³⁴", "km^9 km^9 km^9 km^9", "m m m m m m m m m", "g/100",
     })
     void whatIsNoCompound(String typed) {
         assertEquals("bad-unit-syntax", trouble(typed).id(), typed);
+    }
+
+    /** Of stray brackets no reading is offered. */
+    @ParameterizedTest
+    @CsvSource({"J/g K)", "J/g/(K", "J/g K(", "g)"})
+    void strayBracketsHaveNoReading(String typed) {
+        assertEquals(Optional.empty(), ((UnitTrouble.BadSyntax) trouble(typed)).suggestion());
+    }
+
+    @Test
+    void theHighestPowerIsNine() {
+        assertEquals("m⁹", read("m^9").symbol());
+        assertEquals(9, read("m⁹").dimension().length());
+        assertEquals(-9, read("m⁻⁹").dimension().length());
+    }
+
+    /** A text of sixty characters is looked at, a longer one is not; what is shown of it is cut. */
+    @Test
+    void aLongTextIsNoUnit() {
+        assertEquals("unknown-unit", trouble("x".repeat(60)).id());
+        UnitTrouble trouble = trouble("x".repeat(61));
+        assertEquals("bad-unit-syntax", trouble.id());
+        assertEquals("x".repeat(60), trouble.fields().get("text"));
     }
 
     /** The smallest stretch that shows the trouble. */
@@ -130,6 +154,9 @@ class CompoundUnitTest {
         assertEquals("1/(m s²)", Kinds.siUnit(read("1/(m s^2)").dimension()));
         assertEquals("kg/(m s²)", Kinds.siUnit(Dimension.PRESSURE));
         assertEquals("", Kinds.siUnit(Dimension.NONE));
+        assertEquals("m³", Kinds.siUnit(Dimension.VOLUME));
+        assertEquals("kg m²/(K s²)", Kinds.siUnit(read("J/K").dimension()));
+        assertEquals("1/mol", Kinds.siUnit(read("1/mol").dimension()));
         assertTrue(Units.of(Dimension.PRESSURE).containsAll(List.of("kPa", "atm", "mmHg")));
     }
 

@@ -52,6 +52,19 @@ class DigitsTest {
         assertEquals(decimals, Digits.decimalsFor(uncertainty, figures));
     }
 
+    @Test
+    void oneDigitOfAnUncertaintyUnlessSaid() {
+        assertEquals(2, Digits.decimalsFor(0.034));
+        assertEquals(-1, Digits.decimalsFor(23));
+    }
+
+    /** Zero to three figures is 0.00, as written by {@link Digits#significant(double, int)}. */
+    @Test
+    void zeroHasPlacesToo() {
+        assertEquals(2, Digits.decimalsOfSignificant(0, 3));
+        assertEquals(0, Digits.decimalsOfSignificant(0, 1));
+    }
+
     /** JCGM 100:2008, 7.2.6, from memory: 10,057 62 Ω with u = 27 mΩ is given as 10,058 Ω; 28,05 kHz as 28 kHz. */
     @Test
     void aResultIsRoundedToItsUncertainty() {

@@ -55,6 +55,40 @@ class NearUnitsTest {
         assertEquals(Units.of(Dimension.LENGTH), Units.near(Dimension.LENGTH, "ml"), "a known volume is no length");
     }
 
+    /** Units of the wanted kind are not crowded out by the many others that are as near. */
+    @Test
+    void likenessLooksInTheWantedKindOnly() {
+        assertTrue(Units.near(Dimension.TIME, "mx").contains("ms"));
+        assertTrue(Units.near(Dimension.PRESSURE, "xPa").containsAll(List.of("kPa", "hPa", "MPa", "mPa")));
+    }
+
+    /** Every letter is one change from every other: a unit of one letter is like nothing. */
+    @Test
+    void aSingleLetterIsLikeNothing() {
+        assertEquals(List.of(), Units.near("q"));
+        assertTrue(Units.near("gx").stream().allMatch(near -> near.symbol().length() > 1), Units.near("gx")::toString);
+        assertTrue(Units.near("mx").size() == 5);
+    }
+
+    @Test
+    void aMistakeOfTwoWordsIsSeenAsAWhole() {
+        UnitTrouble.Unknown trouble = (UnitTrouble.Unknown) ((UnitResult.Bad) Units.parse("deg C")).trouble();
+        assertEquals("deg C", trouble.text());
+        assertEquals(List.of("°C"), trouble.suggestions());
+    }
+
+    /** What is a unit, in whatever case, is not in the list of mistakes too. */
+    @Test
+    void noUnitIsAMistake() {
+        Units.all().forEach(symbol -> assertTrue(KnownMistakes.find(symbol).isEmpty(), symbol));
+    }
+
+    @Test
+    void aLongWordIsLikeNothing() {
+        assertEquals(List.of(), Units.near("x".repeat(1_000_000)));
+        assertEquals(List.of(), Units.near(""));
+    }
+
     @Test
     void everyMendIsAUnit() {
         for (String typed : List.of("ml", "Ml", "gm", "sec", "deg C", "molar", "cc", "Kpa", "kilograms", "per cent", "gtt",

@@ -181,6 +181,41 @@ class QuantityTextTest {
         assertEquals(0.85, ((QuantityResult.Ok) QuantityText.parseFraction("85 %")).typed().si(), 1e-15);
     }
 
+    @Test
+    void theExcessOverTheWholeIsSaidInPerCent() {
+        assertEquals(104, ((QuantityTrouble.PercentOver100) trouble(QuantityText.parseFraction("104 %"))).percent(), 1e-12);
+    }
+
+    /** The middle is given to the last digit of the limits, where both are in one unit. */
+    @ParameterizedTest
+    @CsvSource({"0.20 ± 0.005 g, 3", "0.200 ± 0.01 g, 3", "100 g ± 0.5 mg, 0", "20.0 °C ± 1 K, 1"})
+    void decimalsOfLimits(String text, int decimals) {
+        assertEquals(decimals, read(text).decimals());
+    }
+
+    /** Numbers up to 10³⁰ and down to 10⁻³⁰, with at most forty digits, are reckoned with, and not one beyond. */
+    @ParameterizedTest
+    @CsvSource({"1e30, 1e30", "-1e30, -1e30", "1e-30, 1e-30", "0e-999, 0", "1234567890123456789012.345678901234567890, 1.2345678901234568e21",
+        "6×10⁰, 6", "1e+3, 1e3", "6×10⁺³, 6000"})
+    void theFurthestNumbers(String text, double value) {
+        assertEquals(value, read(text).value(), Math.abs(value) * 1e-15);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.01e30", "9.9e-31", "-1.01e30", "1e00001", "1234567890123456789012.3456789012345678901"})
+    void beyondTheFurthestNumbers(String text) {
+        assertEquals("number-too-large", trouble(text).id());
+    }
+
+    /** Of a word that is no number no more than forty characters are shown; a text of two hundred is read, a longer one is not. */
+    @Test
+    void longTexts() {
+        assertEquals("x".repeat(40), ((NumberTrouble.NotANumber) trouble("x".repeat(41))).text());
+        assertEquals(40, trouble("x".repeat(41)).to());
+        assertEquals(5, read("5 g" + " ".repeat(197)).value());
+        assertEquals("not-a-number", trouble("5 g" + " ".repeat(198)).id());
+    }
+
     private static Typed read(String text) {
         QuantityResult result = QuantityText.parse(text);
         assertTrue(result instanceof QuantityResult.Ok, text + ": " + result);

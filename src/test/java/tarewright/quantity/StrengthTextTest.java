@@ -75,6 +75,19 @@ class StrengthTextTest {
         assertTrue(trouble.from() >= 0 && trouble.from() <= trouble.to() && trouble.to() <= text.length(), trouble.toString());
     }
 
+    @Test
+    void theExcessIsSaidInPerCent() {
+        assertEquals(110, ((QuantityTrouble.PercentOver100) trouble("110 % w/w")).percent(), 1e-12);
+        assertEquals(101, ((QuantityTrouble.PercentOver100) trouble("101 % v/v")).percent(), 1e-12);
+    }
+
+    @Test
+    void aLongTextIsNoStrength() {
+        assertEquals("not-a-number", trouble("5".repeat(1_000_000)).id());
+        assertEquals(new StrengthTrouble.NotAStrength("5 g", ((StrengthTrouble.NotAStrength) trouble("5 g")).suggestions(), 0, 200),
+                trouble("5 g" + " ".repeat(197)));
+    }
+
     private static Strength read(String text) {
         StrengthResult result = StrengthText.parse(text);
         assertTrue(result instanceof StrengthResult.Ok, text + ": " + result);

@@ -30,6 +30,8 @@ class UsualUnitsTest {
             Unit unit = UsualUnits.of(dimension, 1);
             assertEquals(dimension, unit.dimension());
             assertEquals(0, unit.zero());
+            // What is printed for a kind without a usual unit is that kind's unit, as the table reads it.
+            assertEquals(dimension, unit.symbol().isEmpty() ? Dimension.NONE : CompoundUnitTest.read(unit.symbol()).dimension());
         }
     }
 }
