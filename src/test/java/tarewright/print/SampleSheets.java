@@ -109,7 +109,7 @@ final class SampleSheets {
     }
 
     static Piece graph() {
-        StringBuilder svg = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 140 60\">");
+        StringBuilder svg = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"-1 -1 142 62\">");
         for (int i = 0; i <= 28; i++) {
             svg.append("<line x1=\"").append(i * 5).append("\" y1=\"0\" x2=\"").append(i * 5).append("\" y2=\"60\" stroke=\"#888888\" stroke-width=\"0.15\"/>");
         }
@@ -117,7 +117,7 @@ final class SampleSheets {
             svg.append("<line x1=\"0\" y1=\"").append(i * 5).append("\" x2=\"140\" y2=\"").append(i * 5).append("\" stroke=\"#888888\" stroke-width=\"0.15\"/>");
         }
         svg.append("<path d=\"M0 0 V60 H140\" fill=\"none\" stroke=\"#000000\" stroke-width=\"0.6\"/></svg>");
-        return new Piece.Together(List.of(new Piece.Heading(3, t("Graph")), new Piece.Drawing(svg.toString(), "empty axes: mass of ribbon across, volume of gas up", 140, 60)));
+        return new Piece.Together(List.of(new Piece.Heading(3, t("Graph")), new Piece.Drawing(svg.toString(), "empty axes: mass of ribbon across, volume of gas up", 142, 62)));
     }
 
     static Sheet key(Sheet.Paper paper) {

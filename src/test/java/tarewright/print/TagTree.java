@@ -56,19 +56,42 @@ final class TagTree {
     }
 
     private void write(PDStructureNode node, int depth) {
+        StringBuilder line = new StringBuilder();
         for (Object kid : node.getKids()) {
-            if (kid instanceof PDStructureElement element) {
+            if (kid instanceof PDStructureElement element && !element.getStructureType().equals("Span")) {
+                flush(line, depth);
                 out.append("  ".repeat(depth)).append(element.getStructureType()).append(attributes(element)).append('\n');
                 write(element, depth + 1);
             } else {
-                int id = kid instanceof Integer number ? number : ((PDMarkedContentReference) kid).getMCID();
-                PDPage page = kid instanceof PDMarkedContentReference reference ? reference.getPage() : ((PDStructureElement) node).getPage();
-                String text = words.get(page.getCOSObject()).getOrDefault(id, "");
-                if (!text.isEmpty()) {
-                    out.append("  ".repeat(depth)).append('"').append(text).append("\"\n");
-                }
+                line.append(inLine(node, kid));
             }
         }
+        flush(line, depth);
+    }
+
+    private void flush(StringBuilder line, int depth) {
+        String text = line.toString().replaceAll(" +", " ").strip();
+        if (!text.isEmpty()) {
+            out.append("  ".repeat(depth)).append(text).append('\n');
+        }
+        line.setLength(0);
+    }
+
+    /** A part of a line; where it has a stand-in, in angle brackets with that. */
+    private String inLine(PDStructureNode node, Object kid) {
+        if (kid instanceof PDStructureElement element) {
+            StringBuilder text = new StringBuilder();
+            for (Object inside : element.getKids()) {
+                text.append(inLine(element, inside));
+            }
+            String attributes = attributes(element);
+            boolean figure = element.getStructureType().equals("Figure");
+            return attributes.isEmpty() ? text.toString() : "<" + (figure ? "Figure" : text.toString().strip()) + attributes + ">";
+        }
+        int id = kid instanceof Integer number ? number : ((PDMarkedContentReference) kid).getMCID();
+        PDPage page = kid instanceof PDMarkedContentReference reference ? reference.getPage() : ((PDStructureElement) node).getPage();
+        String text = words.get(page.getCOSObject()).getOrDefault(id, "");
+        return text.isEmpty() ? " " : text;
     }
 
     private static String attributes(PDStructureElement element) {
