@@ -34,7 +34,7 @@ public final class ByReadings {
         Map<Figure, Double> inPot = new IdentityHashMap<>();
         List<Figure> order = new ArrayList<>();
         for (Figure reading : readings) {
-            double slope = slope(result, reading, new IdentityHashMap<>());
+            double slope = slope(result, reading, others(reading));
             for (Gradient.Part part : reading.gradient().parts()) {
                 if (behindReadings.add(part.source())) {
                     order.add(part.source());
@@ -60,7 +60,14 @@ public final class ByReadings {
         }
     }
 
-    /** How strongly a reading moves a figure on paper, by the chain rule. */
+    /** No reading moves another on paper, even where in the pot one follows from the other: an end temperature from the one at the start. */
+    private Map<Figure, Double> others(Figure reading) {
+        Map<Figure, Double> still = new IdentityHashMap<>();
+        readings.stream().filter(r -> r != reading).forEach(r -> still.put(r, 0.0));
+        return still;
+    }
+
+    /** How strongly a reading moves a figure on paper, by the chain rule. @param worked slopes already known, added to */
     private static double slope(Figure figure, Figure reading, Map<Figure, Double> worked) {
         if (figure == reading) {
             return 1;

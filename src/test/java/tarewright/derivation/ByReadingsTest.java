@@ -47,6 +47,21 @@ class ByReadingsTest {
         agrees(result);
     }
 
+    /**
+     * The end temperature follows from the start's in the pot, but on paper each is a number of its own: of their difference only the rise and the end's reading
+     * are uncertain, √(0.03² + 0.04²) = 0.05, and the room's temperature is not.
+     */
+    @Test
+    void aReadingThatFollowsFromAnotherStandsForItselfOnPaper() {
+        Figure start = Nodes.read(Nodes.input(20, 0.3), 0.014);
+        Figure rise = Nodes.input(2.6, 0.03);
+        Figure end = Nodes.read(Figure.of(Symbol.words("end"), start.unit(), new Step.Sum(List.of(new Term(1, start), new Term(1, rise)))), 0.04);
+        Figure warming = Figure.of(Symbol.words("warming"), start.unit(), new Step.Sum(List.of(new Term(1, end), new Term(-1, start))));
+        ByReadings result = new ByReadings(warming, List.of(start, end));
+        assertEquals(0.05, result.standardUncertainty(), 1e-12);
+        agrees(result);
+    }
+
     /** A strength that stands in the formula alone counts as usual: √(0.03² + 0.04²) = 0.05. */
     @Test
     void whatNoReadingKnowsOfCountsAsUsual() {
