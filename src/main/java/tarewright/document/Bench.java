@@ -1,37 +1,37 @@
 package tarewright.document;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import tarewright.derivation.Figure;
+import tarewright.chemistry.Species;
+import tarewright.chemistry.Substance;
+import tarewright.procedure.bench.Made;
+import tarewright.procedure.bench.Naming;
+import tarewright.procedure.bench.OnTheBench;
+import tarewright.procedure.bench.Taken;
+import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.QuantityBlock;
-import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.ResolvedQuantity;
-import tarewright.safety.Classification;
-import tarewright.safety.Form;
-import tarewright.safety.Matter;
 import tarewright.safety.Rulebook;
 import tarewright.safety.Verdict;
 
 /**
- * What stands on the bench, classified at its real strength, and what is made there.
+ * What stands on the bench, as its reader may see it.
  *
+ * @param things all of it, under the names of this page
  * @param bottles what the students take from, in the order of the procedure
  * @param made what the reactions make, water left out
  */
-record Bench(List<Bottle> bottles, List<Bottle> made) {
-    private static final double LITRES = 1000;
-
+record Bench(OnTheBench things, List<Bottle> bottles, List<Bottle> made) {
     Bench {
         bottles = List.copyOf(bottles);
         made = List.copyOf(made);
     }
 
     static Bench of(Draft draft, Rulebook rules) {
-        return new Bench(bottles(draft, new Classification(rules)), Products.of(draft, rules).made());
+        OnTheBench things = OnTheBench.of(draft.procedure(), rules, naming(draft));
+        return new Bench(things, things.taken().stream().map(t -> bottle(draft, t)).toList(),
+                things.made().stream().map(m -> product(draft, m)).toList());
     }
 
     /** Everything, bottles first. */
@@ -42,54 +42,43 @@ record Bench(List<Bottle> bottles, List<Bottle> made) {
     }
 
     List<Verdict> verdicts() {
-        return all().stream().map(Bottle::verdict).toList();
+        return things.verdicts();
     }
 
-    private static List<Bottle> bottles(Draft draft, Classification classification) {
+    private static Naming naming(Draft draft) {
         Labels labels = new Labels(draft);
-        Map<String, List<ResolvedQuantity>> uses = new LinkedHashMap<>();
-        Map<String, ResolvedQuantity> first = new LinkedHashMap<>();
-        for (ResolvedQuantity quantity : draft.procedure().quantities()) {
-            if (!quantity.taken()) {
-                continue;
+        return new Naming() {
+            @Override
+            public String bottle(QuantityBlock block, Optional<Matter> matter) {
+                return labels.plain(block);
             }
-            QuantityBlock source = labels.bottle(quantity.block());
-            String formula = quantity.matter().map(m -> m.formula().plain()).orElse("");
-            String strength = source.strength().map(s -> s.at().text()).orElse("");
-            String key = String.join(" ", source.kind().word(), labels.plain(source), formula, strength);
-            first.putIfAbsent(key, draft.procedure().quantity(source.name()).orElse(quantity));
-            uses.computeIfAbsent(key, k -> new ArrayList<>()).add(quantity);
-        }
-        List<Bottle> bottles = new ArrayList<>();
-        first.forEach((key, quantity) -> {
-            List<ResolvedQuantity> measured = uses.get(key).stream().filter(q -> q.amount().isPresent()).toList();
-            bottles.add(bottle(labels, quantity, measured, classification));
-        });
-        return bottles;
+
+            @Override
+            public String product(Species species, Optional<ResolvedQuantity> block, Optional<Substance> substance) {
+                return Plain.of(productName(draft, species, block, substance));
+            }
+        };
     }
 
-    private static Bottle bottle(Labels labels, ResolvedQuantity quantity, List<ResolvedQuantity> uses,
-            Classification classification) {
-        QuantityBlock block = quantity.block();
-        String label = labels.plain(block);
-        Form form = Contents.form(block);
-        OptionalDouble litres = total(uses, Property.VOLUME, LITRES);
-        OptionalDouble grams = total(uses, Property.MASS, LITRES);
-        Matter matter = new Matter(label, form, Contents.parts(quantity, label), litres, grams, OptionalDouble.empty());
-        return new Bottle(labels.name(block), labels.strength(block), labels.formula(block), classification.of(matter),
-                labels.isMasked(block), uses, Optional.empty());
+    private static Bottle bottle(Draft draft, Taken taken) {
+        Labels labels = new Labels(draft);
+        QuantityBlock block = taken.source().block();
+        return new Bottle(labels.name(block), labels.strength(block), labels.formula(block), taken.verdict(),
+                labels.isMasked(block), taken.uses(), taken.air());
     }
 
-    /** What the class takes from one bottle: litres from m³ or grams from kg. Empty unless every use is known. */
-    private static OptionalDouble total(List<ResolvedQuantity> uses, Property property, double perSi) {
-        double sum = 0;
-        for (ResolvedQuantity use : uses) {
-            Optional<Figure> each = use.measuredOut() == property ? use.figure(Property.CLASS_TOTAL) : Optional.empty();
-            if (each.isEmpty()) {
-                return OptionalDouble.empty();
-            }
-            sum += each.get().value() * perSi;
-        }
-        return uses.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum);
+    private static Bottle product(Draft draft, Made made) {
+        List<Text> formula = List.of(draft.formula(made.species().formula()));
+        List<Text> name = productName(draft, made.species(), made.block(), made.substance());
+        return new Bottle(name, List.of(), name.equals(formula) ? List.of() : formula, made.verdict(),
+                draft.disguise(made.species().formula()).isPresent(), made.block().map(List::of).orElse(List.of()), made.air());
+    }
+
+    private static List<Text> productName(Draft draft, Species species, Optional<ResolvedQuantity> block,
+            Optional<Substance> substance) {
+        List<Text> formula = List.of(draft.formula(species.formula()));
+        boolean masked = draft.disguise(species.formula()).isPresent();
+        return block.map(q -> new Labels(draft).name(q.block()))
+                .orElseGet(() -> masked ? formula : substance.<List<Text>>map(s -> Text.words(s.name())).orElse(formula));
     }
 }

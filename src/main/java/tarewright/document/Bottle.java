@@ -15,7 +15,7 @@ import tarewright.safety.Verdict;
  * @param verdict what it is classified as, at its real strength
  * @param masked whether its reader must not learn what it is or how strong: the tables' own names for it stay out
  * @param uses the quantities that are taken from it; for a product the quantity that it is, if it is one
- * @param air for a gas that is made: what it would do to the air of the room
+ * @param air for a gas: what it would do to the air of the room
  */
 record Bottle(List<Text> name, List<Text> strength, List<Text> formula, Verdict verdict, boolean masked,
         List<ResolvedQuantity> uses, Optional<AirEstimate> air) {

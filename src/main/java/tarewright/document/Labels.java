@@ -3,6 +3,7 @@ package tarewright.document;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tarewright.procedure.bench.Bottles;
 import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.QuantityBlock.Kind;
@@ -20,15 +21,7 @@ final class Labels {
 
     /** The block whose bottle a block is taken from, in the end. */
     QuantityBlock bottle(QuantityBlock block) {
-        QuantityBlock at = block;
-        for (int i = 0; i < draft.procedure().procedure().quantities().size(); i++) {
-            Optional<QuantityBlock> from = at.portionOf().flatMap(p -> draft.procedure().procedure().quantity(p.value()));
-            if (from.isEmpty()) {
-                break;
-            }
-            at = from.get();
-        }
-        return at;
+        return Bottles.source(draft.procedure(), block);
     }
 
     /** The name: the author's label, else that of the substance. A number of crystal water that is to be found is not in it. */

@@ -1,16 +1,13 @@
 package tarewright.document;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import tarewright.procedure.resolve.ResolvedReaction;
-import tarewright.procedure.resolve.ResolvedReaction.PotAccount;
-import tarewright.safety.Content;
+import tarewright.procedure.bench.PotLeft;
 import tarewright.safety.Form;
 import tarewright.safety.Leftover;
-import tarewright.safety.Part;
+import tarewright.safety.Matter;
 import tarewright.safety.Rulebook;
 import tarewright.safety.Waste;
 import tarewright.safety.WasteAdvice;
@@ -32,36 +29,13 @@ final class LeftOvers {
     /** The rules that apply, each once, with what asked for them; the local rules go before all of them. */
     List<List<Piece>> sentences(Bench bench) {
         Set<String> said = new LinkedHashSet<>();
-        for (ResolvedReaction reaction : draft.procedure().reactions()) {
-            for (PotAccount pot : reaction.pots()) {
-                List<Part> parts = parts(pot, bench, reaction);
-                if (!parts.isEmpty()) {
-                    Leftover left = new Leftover(tarewright.safety.Matter.of(reaction.name(), Form.SOLUTION, parts),
-                            Optional.empty(), Optional.empty());
-                    advice(new Waste(rules).of(left, Optional.empty()), said);
-                }
+        for (PotLeft left : PotLeft.of(draft.procedure(), bench.things())) {
+            if (!left.parts().isEmpty()) {
+                Matter mixture = Matter.of(left.reaction().name(), Form.SOLUTION, left.parts());
+                advice(new Waste(rules).of(new Leftover(mixture, Optional.empty(), Optional.empty()), Optional.empty()), said);
             }
         }
         return said.stream().map(s -> List.<Piece>of(new Piece.Paragraph(draft.prose().of(s)))).toList();
-    }
-
-    private List<Part> parts(PotAccount pot, Bench bench, ResolvedReaction reaction) {
-        Set<Part> parts = new LinkedHashSet<>();
-        for (Bottle product : bench.made()) {
-            Part part = product.verdict().matter().parts().get(0);
-            boolean ofThis = reaction.block().equation().filter(e -> e.products().stream()
-                    .anyMatch(t -> part.formula().filter(t.species().formula().plain()::equals).isPresent())).isPresent();
-            if (ofThis && product.verdict().matter().form() != Form.GAS) {
-                parts.add(new Part(part.substance(), part.formula(), Content.unstated()));
-            }
-        }
-        pot.leftOver().forEach((block, left) -> {
-            if (left.value() > 0 && !pot.limiting().contains(block)) {
-                draft.procedure().quantity(block).flatMap(q -> q.matter()).map(m -> Contents.part(m, Content.unstated()))
-                        .ifPresent(parts::add);
-            }
-        });
-        return new ArrayList<>(parts);
     }
 
     private void advice(WasteAdvice advice, Set<String> said) {

@@ -1,18 +1,12 @@
 package tarewright.document;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import tarewright.procedure.declare.ApparatusItem;
-import tarewright.procedure.declare.QuantityBlock.Kind;
-import tarewright.procedure.resolve.Resolved;
-import tarewright.safety.Circumstance;
+import tarewright.procedure.bench.Circumstances;
 import tarewright.safety.Measure;
 import tarewright.safety.Protection;
 import tarewright.safety.Rulebook;
@@ -27,25 +21,8 @@ final class Wear {
 
     Wear(Draft draft, Bench bench, Rulebook rules) {
         this.draft = draft;
-        this.measures = new Protection(rules).of(bench.verdicts(), circumstances(draft));
-    }
-
-    private static Set<Circumstance> circumstances(Draft draft) {
-        Set<Circumstance> found = EnumSet.noneOf(Circumstance.class);
-        Resolved procedure = draft.procedure();
-        for (ApparatusItem item : procedure.procedure().apparatus()) {
-            String words = item.words().toLowerCase(Locale.ROOT);
-            boolean holdsGas = procedure.quantities().stream().filter(q -> q.block().is(Kind.GAS))
-                    .anyMatch(q -> q.block().vessel().filter(v -> v.value().equals(item.name())).isPresent());
-            if (words.contains(draft.say("apparatus.gas-syringe"))
-                    || holdsGas && words.contains(draft.say("apparatus.syringe"))) {
-                found.add(Circumstance.GAS_SYRINGE);
-            }
-            if (words.contains(draft.say("apparatus.glass-tubing"))) {
-                found.add(Circumstance.GLASS_TUBING);
-            }
-        }
-        return found;
+        this.measures = new Protection(rules).of(bench.verdicts(), Circumstances.of(draft.procedure(), draft.say("apparatus.gas-syringe"),
+                draft.say("apparatus.syringe"), draft.say("apparatus.glass-tubing")));
     }
 
     /**

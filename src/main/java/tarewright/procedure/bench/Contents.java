@@ -1,4 +1,4 @@
-package tarewright.document;
+package tarewright.procedure.bench;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package tarewright.document;
+package tarewright.procedure.bench;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,26 +11,23 @@ import tarewright.chemistry.Species;
 import tarewright.chemistry.State;
 import tarewright.chemistry.Substance;
 import tarewright.derivation.Figure;
-import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.procedure.resolve.ResolvedReaction;
 import tarewright.procedure.resolve.ResolvedReaction.PotAccount;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
-import tarewright.safety.Air;
 import tarewright.safety.AirEstimate;
 import tarewright.safety.Classification;
 import tarewright.safety.Content;
 import tarewright.safety.Form;
 import tarewright.safety.Matter;
 import tarewright.safety.Part;
-import tarewright.safety.Release;
 import tarewright.safety.Rulebook;
-import tarewright.safety.Verdict;
 
 /** What the reactions of a procedure make, each at the strength that it comes to in its pot. */
 final class Products {
@@ -38,29 +35,31 @@ final class Products {
     private static final Unit MOLE = Units.symbol("mol").orElseThrow();
     private static final String WATER = "H2O";
 
-    private final Draft draft;
+    private final Resolved procedure;
+    private final Naming naming;
     private final Classification classification;
-    private final Air air;
-    private final Map<String, Bottle> made = new LinkedHashMap<>();
+    private final Releases releases;
+    private final Map<String, Candidate> most = new LinkedHashMap<>();
 
-    private Products(Draft draft, Rulebook rules) {
-        this.draft = draft;
+    /** @param much moles of a gas, strength of what is dissolved: of two sources of one product the larger counts */
+    private record Candidate(Made made, double much) {
+    }
+
+    private Products(Resolved procedure, Rulebook rules, Naming naming) {
+        this.procedure = procedure;
+        this.naming = naming;
         this.classification = new Classification(rules);
-        this.air = new Air(rules);
+        this.releases = new Releases(procedure, rules);
     }
 
-    static Products of(Draft draft, Rulebook rules) {
-        Products products = new Products(draft, rules);
+    static List<Made> of(Resolved procedure, Rulebook rules, Naming naming) {
+        Products products = new Products(procedure, rules, naming);
         products.collect();
-        return products;
-    }
-
-    List<Bottle> made() {
-        return List.copyOf(made.values());
+        return products.most.values().stream().map(Candidate::made).toList();
     }
 
     private void collect() {
-        for (ResolvedReaction reaction : draft.procedure().reactions()) {
+        for (ResolvedReaction reaction : procedure.reactions()) {
             if (reaction.block().shownOnly() || reaction.block().equation().isEmpty()) {
                 continue;
             }
@@ -75,26 +74,28 @@ final class Products {
 
     private void product(ResolvedReaction reaction, BalancedEquation equation, BalancedEquation.Term term) {
         Species species = term.species();
-        Optional<ResolvedQuantity> block = draft.procedure().quantities().stream().filter(q -> !q.taken())
+        Optional<ResolvedQuantity> block = procedure.quantities().stream().filter(q -> !q.taken())
                 .filter(q -> q.matter().filter(m -> m.formula().sameComposition(species.formula())).isPresent()).findFirst();
         Optional<Substance> substance = species.state()
-                .flatMap(s -> draft.procedure().tables().substances().of(species.formula(), s))
-                .or(() -> draft.procedure().tables().substances().of(species.formula()).stream().findFirst());
+                .flatMap(s -> procedure.tables().substances().of(species.formula(), s))
+                .or(() -> procedure.tables().substances().of(species.formula()).stream().findFirst());
         Form form = form(species, block, substance, equation);
-        Labels labels = new Labels(draft);
         Optional<Figure> moles = moles(reaction, term);
-        List<Text> formula = List.of(draft.formula(species.formula()));
-        boolean masked = draft.disguise(species.formula()).isPresent();
-        List<Text> name = block.map(q -> labels.name(q.block()))
-                .orElseGet(() -> masked ? formula : substance.<List<Text>>map(s -> Text.words(s.name())).orElse(formula));
-        Part part = Part.of(substance.map(Substance::name).orElse(species.formula().plain()), species.formula().plain(),
-                content(reaction, term, form));
-        Matter matter = Matter.of(Plain.of(name), form, List.of(part));
-        Verdict verdict = classification.of(matter);
-        Optional<AirEstimate> escapes = form == Form.GAS ? moles.map(n -> air.of(release(part, n))) : Optional.empty();
-        made.putIfAbsent(form + " " + species.formula().plain(),
-                new Bottle(name, List.of(), name.equals(formula) ? List.of() : formula, verdict, masked,
-                        block.map(List::of).orElse(List.of()), escapes));
+        Content content = content(reaction, term, form);
+        Part part = Part.of(substance.map(Substance::name).orElse(species.formula().plain()), species.formula().plain(), content);
+        Matter matter = Matter.of(naming.product(species, block, substance), form, List.of(part));
+        int vessels = (int) reaction.pots().stream().filter(p -> p.extent().isPresent()).count();
+        Optional<AirEstimate> air = form == Form.GAS ? moles.map(n -> releases.of(part, n, vessels)) : Optional.empty();
+        Made made = new Made(reaction, species, block, substance, classification.of(matter), air);
+        most.merge(form + " " + species.formula().plain(), new Candidate(made, much(form, moles, content)),
+                (one, other) -> other.much() > one.much() ? other : one);
+    }
+
+    private static double much(Form form, Optional<Figure> moles, Content content) {
+        if (form == Form.GAS) {
+            return moles.map(Figure::value).orElse(0.0);
+        }
+        return content instanceof Content.Molar molar ? molar.molPerLitre() : Double.POSITIVE_INFINITY;
     }
 
     private static Form form(Species species, Optional<ResolvedQuantity> block, Optional<Substance> substance,
@@ -133,7 +134,7 @@ final class Products {
     private Optional<Figure> concentration(PotAccount pot, BalancedEquation.Term term) {
         List<Step.Term> volumes = Stream.concat(pot.reactants().stream().flatMap(r -> r.blocks().stream()),
                 pot.leftOver().keySet().stream()).distinct()
-                .flatMap(name -> draft.procedure().quantity(name).stream())
+                .flatMap(name -> procedure.quantity(name).stream())
                 .filter(q -> q.block().is(Kind.SOLUTION) || q.block().is(Kind.LIQUID))
                 .flatMap(q -> q.figure(Property.VOLUME).stream()).map(v -> new Step.Term(1, v)).toList();
         if (volumes.isEmpty() || pot.extent().isEmpty()) {
@@ -142,12 +143,5 @@ final class Products {
         Figure whole = Figure.of(Symbol.alone("V"), volumes.get(0).figure().unit(), new Step.Sum(volumes));
         return Optional.of(Figure.of(Symbol.ofFormula("c", term.species().formula().plain()), MOLAR,
                 new Step.Product(term.coefficient(), List.of(new Step.Power(pot.extent().get(), 1), new Step.Power(whole, -1)))));
-    }
-
-    private Release release(Part part, Figure moles) {
-        Figure vessels = Figure.given(Symbol.words("groups"), Unit.ONE, draft.procedure().setting().groups(),
-                new Origin.Counted());
-        return new Release(part.substance(), part.formula(), moles, vessels, draft.procedure().setting().room().temperature(),
-                draft.procedure().setting().room().pressure(), draft.procedure().setting().room().volume());
     }
 }
