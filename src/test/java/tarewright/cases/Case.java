@@ -24,7 +24,8 @@ import java.util.Optional;
  * @param tolerance relative to the answer; 0 where the answer is text
  * @param kind of the message that refuses it, empty where it is not refused
  */
-record Case(String id, String topic, String task, String source, Map<String, String> given, String find, String answer, double tolerance,
+record Case(String id, String topic, String task, String source, Map<String, String> given, String find, String answer,
+        double tolerance,
         String kind, String shouldSay) {
     /** The examples of OpenStax, Chemistry 2e (CC BY 4.0), each with its section, and those that the examiner computed. */
     static List<Case> published() {
@@ -73,7 +74,8 @@ record Case(String id, String topic, String task, String source, Map<String, Str
                 JsonNode row = mapper.readTree(line);
                 Map<String, String> given = new LinkedHashMap<>();
                 row.get("given").properties().forEach(e -> given.put(e.getKey(), e.getValue().asText()));
-                cases.add(new Case(row.get("id").asText(), row.get("topic").asText(), row.get("task").asText(), row.path("source").asText(""), given,
+                cases.add(new Case(row.get("id").asText(), row.get("topic").asText(), row.get("task").asText(),
+                        row.path("source").asText(""), given,
                         row.get("find").asText(), row.path("answer").asText(""), row.path("tolerance").asDouble(0),
                         row.path("message_kind").asText(""), row.path("message_should_say").asText("")));
             }

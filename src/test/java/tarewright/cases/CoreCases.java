@@ -69,7 +69,8 @@ final class CoreCases {
         Formula empirical = row.speciesOf("percent_").isPresent()
                 ? found(row, MassComposition.empiricalOfPercent(parts, MassComposition.RATIO_TOLERANCE, Door.TABLES.elements()))
                 : found(row, MassComposition.empirical(parts, MassComposition.RATIO_TOLERANCE, Door.TABLES.elements()));
-        return molarMass(row).map(m -> found(row, MassComposition.molecular(empirical, m, Door.TABLES.elements()))).orElse(empirical);
+        return molarMass(row).map(m -> found(row, MassComposition.molecular(empirical, m, Door.TABLES.elements())))
+                .orElse(empirical);
     }
 
     private static Formula found(Case row, CompositionResult result) {
@@ -79,7 +80,9 @@ final class CoreCases {
     /** In g/mol: given, or worked by a formula of the language from mass, volume, pressure and temperature of the gas. */
     private static Optional<Double> molarMass(Case row) {
         return row.has("molar_mass") ? Optional.of(row.number("molar_mass"))
-                : row.has("pressure") ? Optional.of(Door.open(FormulaPages.molarMassOfGas(row).markdown()).sound().answer().shownValue()) : Optional.empty();
+                : row.has("pressure")
+                        ? Optional.of(Door.open(FormulaPages.molarMassOfGas(row).markdown()).sound().answer().shownValue())
+                        : Optional.empty();
     }
 
     // --- figures
@@ -93,7 +96,8 @@ final class CoreCases {
     }
 
     static int figuresOfProduct(Case row) {
-        return Digits.figuresOfProduct(Arrays.stream(new String[] {"x1", "x2", "x3"}).filter(row::has).mapToInt(x -> quantity(row.get(x)).significantDigits())
+        return Digits.figuresOfProduct(Arrays.stream(new String[] {"x1", "x2", "x3"}).filter(row::has)
+                .mapToInt(x -> quantity(row.get(x)).significantDigits())
                 .toArray());
     }
 
@@ -129,7 +133,8 @@ final class CoreCases {
         if (row.has("conc_base")) {
             double acid = row.number("conc_acid");
             double base = row.number("conc_base");
-            return row.has("acid") ? WATER.ofBuffer(acid, base, pKa(row)) : WATER.of(-acid, List.of(Protolyte.base(acid + base, pKa(row))));
+            return row.has("acid") ? WATER.ofBuffer(acid, base, pKa(row))
+                    : WATER.of(-acid, List.of(Protolyte.base(acid + base, pKa(row))));
         }
         if (row.has("titrant")) {
             double acid = row.number("volume") * row.number("concentration");
@@ -139,7 +144,8 @@ final class CoreCases {
                     : WATER.of(base / volume, List.of(Protolyte.acid(acid / volume, pKa(row))));
         }
         double concentration = row.has("mass_percent")
-                ? quantity(row.get("mass_percent")).si() * quantity(row.get("density")).si() / StoichiometryPages.formula(row.get("acid"))
+                ? quantity(row.get("mass_percent")).si() * quantity(row.get("density"))
+                        .si() / StoichiometryPages.formula(row.get("acid"))
                         .molarMass(Door.TABLES.elements())
                 : row.number("concentration");
         return row.has("acid") ? WATER.ofWeakAcid(concentration, pKa(row)) : WATER.ofWeakBase(concentration, pKa(row));

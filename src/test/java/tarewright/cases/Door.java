@@ -64,7 +64,8 @@ final class Door {
         }
 
         Figure figure(String name, Property property) {
-            return block(name).figure(property).orElseThrow(() -> new AssertionError("no " + property + " of " + name + ": " + findings));
+            return block(name).figure(property)
+                    .orElseThrow(() -> new AssertionError("no " + property + " of " + name + ": " + findings));
         }
 
         /** A figure's value in its own unit, as the page would have it before rounding. */

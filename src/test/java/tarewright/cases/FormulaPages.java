@@ -25,7 +25,8 @@ final class FormulaPages {
     }
 
     static Page molarMass(Case row) {
-        return page(row).block("solid sample", "substance: " + row.get("formula"), "mass: 1.00 g").ask("molar mass of sample", "g/mol");
+        return page(row).block("solid sample", "substance: " + row.get("formula"), "mass: 1.00 g")
+                .ask("molar mass of sample", "g/mol");
     }
 
     static Page moleMass(Case row) {
@@ -35,7 +36,8 @@ final class FormulaPages {
         String[] find = row.find().split(" of ");
         String count = find.length == 1 ? "" : atoms(substance, find[1]) + " * ";
         return switch (find[0]) {
-            case "mass" -> page.ask(find.length == 1 ? "mass of sample" : count + "moles of sample * molar mass of " + find[1], row.answerUnit());
+            case "mass" -> page.ask(find.length == 1 ? "mass of sample" : count + "moles of sample * molar mass of " + find[1],
+                    row.answerUnit());
             case "amount" -> page.ask("moles of sample", "mol");
             default -> page.ask(count + "moles of sample * " + AVOGADRO, "");
         };
@@ -76,7 +78,8 @@ final class FormulaPages {
         String first = factors.get(0) + " " + row.get("unit");
         String formula = sign.equals(" / ") && row.get("unit").equals("m/s") ? factors.get(0) + " m / " + factors.get(1) + " s"
                 : first + sign + String.join(sign, factors.subList(1, factors.size()));
-        return page(row).text("1. What is it?\n\n   ```answer\n   value: " + formula + "\n   unit: " + row.get("unit") + "\n   shown to: "
+        return page(row).text("1. What is it?\n\n   ```answer\n   value: " + formula + "\n   unit: " + row.get("unit")
+                + "\n   shown to: "
                 + figures + " figures\n   ```\n");
     }
 
@@ -90,19 +93,24 @@ final class FormulaPages {
                     "density: " + row.get("density"), "volume: 100 mL").ask("strength of stock", "mol/L");
         }
         if (row.find().equals("mass")) {
-            return page.block("solution ready", "solute: " + row.get("solute"), "strength: " + row.get("molarity"), "volume: " + row.get("volume"))
+            return page.block("solution ready", "solute: " + row.get("solute"), "strength: " + row.get("molarity"),
+                    "volume: " + row.get("volume"))
                     .ask("moles of ready * molar mass of ready", row.answerUnit());
         }
-        page.block("solid solute", "substance: " + row.get("solute"), row.has("mass") ? "mass: " + row.get("mass") : "moles: " + row.get("amount"));
-        return page.ask("moles of solute / (" + row.get(row.find().equals("volume") ? "molarity" : "volume") + ")", row.answerUnit());
+        page.block("solid solute", "substance: " + row.get("solute"),
+                row.has("mass") ? "mass: " + row.get("mass") : "moles: " + row.get("amount"));
+        return page.ask("moles of solute / (" + row.get(row.find().equals("volume") ? "molarity" : "volume") + ")",
+                row.answerUnit());
     }
 
     static Page dilution(Case row) {
         Page page = page(row).block("solution stock", "solute: NaCl", "strength: " + row.get("C1"));
         return switch (row.find()) {
-            case "C2" -> page.block("solution weaker", "made from: stock", "volume: " + row.get("V1"), "made up to: " + row.get("V2"))
+            case "C2" -> page.block("solution weaker", "made from: stock", "volume: " + row.get("V1"),
+                    "made up to: " + row.get("V2"))
                     .ask("strength of weaker", "mol/L");
-            case "V1" -> page.block("solution weaker", "made from: stock", "strength: " + row.get("C2"), "made up to: " + row.get("V2"))
+            case "V1" -> page.block("solution weaker", "made from: stock", "strength: " + row.get("C2"),
+                    "made up to: " + row.get("V2"))
                     .ask("taken of weaker", row.answerUnit());
             default -> page.block("solution aliquot", "portion of: stock", "volume: " + row.get("V1"))
                     .ask("moles of aliquot / (" + row.get("C2") + ")", row.answerUnit());
@@ -115,11 +123,13 @@ final class FormulaPages {
             String solute = row.has("purity") ? "NaOH" : "HCl";
             return page(row).block("solution ready", "solute: " + solute, "strength: " + row.get("mass_percent") + " w/w",
                     "density: " + row.get("density"), "volume: " + row.get("solution_volume"))
-                    .ask("moles of ready * molar mass of ready" + (row.has("purity") ? " / (" + row.get("purity") + ")" : ""), row.answerUnit());
+                    .ask("moles of ready * molar mass of ready" + (row.has("purity") ? " / (" + row.get("purity") + ")" : ""),
+                            row.answerUnit());
         }
         return formula(row, switch (row.find()) {
             case "mass percent", "ppm", "ppb" -> row.get("solute_mass") + " / (" + row.get("solution_mass") + ")";
-            case "solution volume" -> row.get("solute_mass") + " / (" + row.get("mass_percent") + " * " + row.get("density") + ")";
+            case "solution volume" -> row.get("solute_mass") + " / (" + row.get("mass_percent") + " * " + row.get("density")
+                    + ")";
             case "solute mass" -> row.get("level") + " * " + row.get("solution_volume") + " * " + row.get("density");
             case "mass concentration" -> row.get("molarity") + " * molar mass of " + row.get("solute");
             case "mole fraction" -> moles(row, "solute") + " / (" + moles(row, "solute") + " + " + moles(row, "solvent") + ")";
@@ -153,7 +163,8 @@ final class FormulaPages {
     static Page idealGas(Case row) {
         boolean measured = row.has("substance") && row.has("temperature") && row.has("pressure");
         if (measured) {
-            String amount = row.has("volume") ? "volume: " + row.get("volume") : row.has("mass") ? "mass: " + row.get("mass") : "moles: 1.000 mol";
+            String amount = row.has("volume") ? "volume: " + row.get("volume") : row.has("mass") ? "mass: " + row.get("mass")
+                    : "moles: 1.000 mol";
             Page page = page(row).front("gases: ideal").block("gas sample", "substance: " + row.get("substance"), amount,
                     "at: " + row.get("temperature") + "; " + row.get("pressure"));
             return page.ask(switch (row.find()) {
@@ -167,22 +178,26 @@ final class FormulaPages {
 
     /** M = m R T / (p V). */
     static Page molarMassOfGas(Case row) {
-        return page(row).ask(row.get("mass") + " * " + R + " * " + row.get("temperature") + " / (" + pressure(row) + " * " + row.get("volume") + ")", "g/mol");
+        return page(row).ask(row.get("mass") + " * " + R + " * " + row.get("temperature") + " / (" + pressure(row) + " * "
+                + row.get("volume") + ")", "g/mol");
     }
 
     /** Of the gas alone, where the pressure of the water vapour in it is given. */
     private static String pressure(Case row) {
-        return row.has("water_vapour_pressure") ? "(" + row.get("pressure") + " - " + row.get("water_vapour_pressure") + ")" : row.get("pressure");
+        return row.has("water_vapour_pressure") ? "(" + row.get("pressure") + " - " + row.get("water_vapour_pressure") + ")"
+                : row.get("pressure");
     }
 
     static Page overWater(Case row) {
         String alone = "(" + row.get("total_pressure") + " - " + row.get("water_vapour_pressure") + ")";
-        return formula(row, row.find().equals("dry volume") ? row.get("volume") + " * " + alone + " / " + row.get("total_pressure") : alone);
+        return formula(row, row.find().equals("dry volume") ? row.get("volume") + " * " + alone + " / "
+                + row.get("total_pressure") : alone);
     }
 
     static Page partialPressure(Case row) {
         String one = row.find().contains(" of ") ? row.get("amount_" + row.find().substring(row.find().indexOf(" of ") + 4)) : "";
-        List<String> amounts = new ArrayList<>(row.given().keySet().stream().filter(k -> k.startsWith("amount_")).map(row::get).toList());
+        List<String> amounts = new ArrayList<>(row.given().keySet().stream().filter(k -> k.startsWith("amount_")).map(row::get)
+                .toList());
         String all = "(" + String.join(" + ", amounts) + ")";
         return formula(row, switch (row.find().split(" of ")[0]) {
             case "mole fraction" -> one + " / " + all;
@@ -199,7 +214,8 @@ final class FormulaPages {
         return formula(row, switch (row.find()) {
             case "concentration" -> row.get("concentration1") + " * " + row.get("pressure2") + " / " + row.get("pressure1");
             case "henry constant" -> row.get("concentration") + " / (" + row.get("pressure") + ")";
-            case "mass concentration" -> row.get("henry_constant") + " * " + row.get("pressure") + " * molar mass of " + row.get("gas");
+            case "mass concentration" -> row.get("henry_constant") + " * " + row.get("pressure") + " * molar mass of "
+                    + row.get("gas");
             default -> row.get("concentration") + " / (" + row.get("henry_constant") + ")";
         });
     }
@@ -207,18 +223,22 @@ final class FormulaPages {
     /** Dry and moist volumes of the same gas tell the vapour pressure: p(H2O) = p (1 - V(dry) / V(moist)). */
     static Page vapourPressure(Case row) {
         return page(row).front("gases: ideal").block("gas sample", "substance: N2", "moles: 1.0 mmol", "collected: over water",
-                "at: " + row.get("temperature") + "; 101.325 kPa").ask("101.325 kPa * (1 - dry of sample / moist of sample)", row.answerUnit());
+                "at: " + row.get("temperature") + "; 101.325 kPa").ask("101.325 kPa * (1 - dry of sample / moist of sample)",
+                        row.answerUnit());
     }
 
     // --- heat
 
     static Page calorimetry(Case row) {
         String rise = row.has("temperature_change") ? "(" + row.get("temperature_change").replace("degC", "K") + ")"
-                : row.has("T_final") ? "(" + row.get("T_final") + " - " + row.given().getOrDefault("T_initial", row.given().getOrDefault("T_cold", "")) + ")" : "";
+                : row.has("T_final") ? "(" + row.get("T_final") + " - " + row.given()
+                        .getOrDefault("T_initial", row.given().getOrDefault("T_cold", "")) + ")" : "";
         if (row.has("fuel")) {
             String heat = "moles of fuel * " + row.get("enthalpy_of_combustion").substring(1);
-            Page page = page(row).block((row.get("fuel").equals("C") ? "solid" : "gas") + " fuel", "substance: " + row.get("fuel"), "mass: " + row.get("mass_fuel"));
-            return page.ask(row.has("mass_water") ? heat + " / (" + row.get("mass_water") + " * " + row.get("specific_heat") + ")" : heat + " / " + rise,
+            Page page = page(row).block((row.get("fuel").equals("C") ? "solid" : "gas") + " fuel",
+                    "substance: " + row.get("fuel"), "mass: " + row.get("mass_fuel"));
+            return page.ask(row.has("mass_water") ? heat + " / (" + row.get("mass_water") + " * " + row.get("specific_heat")
+                    + ")" : heat + " / " + rise,
                     row.answerUnit());
         }
         return formula(row, switch (row.find()) {
@@ -226,8 +246,10 @@ final class FormulaPages {
             case "specific heat" -> row.get("heat") + " / (" + row.get("mass") + " * " + rise + ")";
             case "heat capacity" -> row.get("mass") + " * " + row.get("specific_heat");
             case "heat of reaction" -> "-(" + content(row, rise) + ")";
-            case "initial temperature of hot body" -> row.get("T_final") + " + " + body(row, "cold") + " * " + rise + " / (" + body(row, "hot") + ")";
-            case "final temperature" -> row.get("T_cold") + " + " + body(row, "hot") + " * (" + row.get("T_hot") + " - " + row.get("T_cold") + ") / ("
+            case "initial temperature of hot body" -> row.get("T_final") + " + " + body(row, "cold") + " * " + rise + " / ("
+                    + body(row, "hot") + ")";
+            case "final temperature" -> row.get("T_cold") + " + " + body(row, "hot") + " * (" + row.get("T_hot") + " - "
+                    + row.get("T_cold") + ") / ("
                     + body(row, "hot") + " + " + body(row, "cold") + ")";
             default -> throw new AssertionError(row.find());
         });
@@ -235,7 +257,8 @@ final class FormulaPages {
 
     private static String content(Case row, String rise) {
         String body = row.get("mass") + " * " + row.get("specific_heat");
-        return row.has("calorimeter_heat_capacity") ? "(" + body + " + " + row.get("calorimeter_heat_capacity") + ") * " + rise : body + " * " + rise;
+        return row.has("calorimeter_heat_capacity") ? "(" + body + " + " + row.get("calorimeter_heat_capacity") + ") * " + rise
+                : body + " * " + rise;
     }
 
     private static String body(Case row, String which) {
@@ -255,7 +278,9 @@ final class FormulaPages {
         }
         if (row.has("heat_released")) {
             String limiting = row.has("mass_Zn") ? "Zn" : "Cl2";
-            return StoichiometryPages.of(row).ask("-(" + row.get("heat_released") + ") / moles of " + StoichiometryPages.name(row, limiting), row.answerUnit());
+            return StoichiometryPages.of(row)
+                    .ask("-(" + row.get("heat_released") + ") / moles of " + StoichiometryPages.name(row, limiting),
+                    row.answerUnit());
         }
         return formula(row, sumOfFormation(row));
     }
@@ -279,6 +304,7 @@ final class FormulaPages {
             case "enth-018" -> new int[] {-1, -1};
             default -> throw new AssertionError(row.id());
         };
-        return IntStream.range(0, 2).mapToObj(i -> times[i] + " * (" + row.get("dH" + (i + 1)) + ")").reduce((a, b) -> a + " + " + b).orElseThrow();
+        return IntStream.range(0, 2).mapToObj(i -> times[i] + " * (" + row.get("dH" + (i + 1)) + ")")
+                .reduce((a, b) -> a + " + " + b).orElseThrow();
     }
 }

@@ -23,7 +23,8 @@ import tarewright.finding.Severity;
 import tarewright.procedure.resolve.Property;
 
 /**
- * Small preparations of gases in a syringe, from the table {@code gas-volumes.csv}: ideal gas at 22 °C and 101.325 kPa, volumes worked in full by another
+ * Small preparations of gases in a syringe, from the table {@code gas-volumes.csv}: ideal gas at 22 °C and 101.325 kPa, volumes
+ * worked in full by another
  * program from the limiting mass, dry and over water. A warning that a pot gets warm is not what is tested here.
  */
 class GasVolumesTest {
@@ -34,8 +35,8 @@ class GasVolumesTest {
     static List<Map<String, String>> rows() {
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
                 GasVolumesTest.class.getResourceAsStream("/tarewright/cases/gas-volumes.csv"), StandardCharsets.UTF_8));
-                MappingIterator<Map<String, String>> all = new CsvMapper().readerForMapOf(String.class).with(CsvSchema.emptySchema().withHeader())
-                        .readValues(in)) {
+                MappingIterator<Map<String, String>> all = new CsvMapper().readerForMapOf(String.class)
+                        .with(CsvSchema.emptySchema().withHeader()).readValues(in)) {
             return all.readAll();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -65,7 +66,8 @@ class GasVolumesTest {
             Matcher times = TIMES.matcher(row.get("note"));
             if (times.find() && STRENGTH.matcher(row.get("excess reagent")).matches()) {
                 asked++;
-                assertEquals(Double.parseDouble(times.group(1)), Door.open(page(row).markdown()).shown("poured on", Property.EXCESS), 0.05, row.get("equation"));
+                assertEquals(Double.parseDouble(times.group(1)),
+                        Door.open(page(row).markdown()).shown("poured on", Property.EXCESS), 0.05, row.get("equation"));
             }
         }
         assertEquals(8, asked);
@@ -89,7 +91,8 @@ class GasVolumesTest {
         }
         Matcher strength = STRENGTH.matcher(row.get("excess reagent"));
         if (strength.matches()) {
-            page.block("solution poured on", "solute: " + strength.group(1), "strength: " + strength.group(2) + " mol/L", "volume: " + row.get("volume mL") + " mL");
+            page.block("solution poured on", "solute: " + strength.group(1), "strength: " + strength.group(2) + " mol/L",
+                    "volume: " + row.get("volume mL") + " mL");
         } else if (row.get("excess reagent").startsWith("H2O")) {
             page.block("liquid poured on", "substance: water", "volume: " + row.get("volume mL") + " mL");
         } else if (row.get("excess reagent").startsWith("Ca(OH)2")) {
@@ -108,7 +111,9 @@ class GasVolumesTest {
         assertEquals(60, outcome.shown("carbon dioxide", Property.VOLUME), 5);
     }
 
-    /** Common practice, no source: 5 mL of 5 % vinegar is an excess for it. 0.25 g / 60.05 g/mol over 0.2 g / 84.01 g/mol is 1.75. */
+    /**
+     * Common practice, no source: 5 mL of 5 % vinegar is an excess for it. 0.25 g / 60.05 g/mol over 0.2 g / 84.01 g/mol is 1.75.
+     */
     @Test
     void fiveMillilitresOfVinegarAreAnExcess() {
         Door.Outcome outcome = Door.open(vinegar("5 mL", "dry").markdown()).sound();

@@ -35,7 +35,8 @@ final class Page {
 
     /** A question whose answer is worked by a formula. */
     Page ask(String formula, String unit) {
-        return text("1. What is it?\n\n   ```answer\n   value: " + formula + "\n" + (unit.isEmpty() ? "" : "   unit: " + unit + "\n") + "   ```\n");
+        return text("1. What is it?\n\n   ```answer\n   value: " + formula + "\n"
+                + (unit.isEmpty() ? "" : "   unit: " + unit + "\n") + "   ```\n");
     }
 
     /** The waste block that every procedure has. */

@@ -20,31 +20,40 @@ import tarewright.finding.Severity;
 import tarewright.wording.Numbers;
 
 /**
- * The worked examples of OpenStax, Chemistry 2e (CC BY 4.0), each named with its section, and those that were computed for want of a printed answer. All that has
- * a place in a procedure is written down as one and goes through the door of a user's file: text, reading, resolving, checking. What is sought is the
+ * The worked examples of OpenStax, Chemistry 2e (CC BY 4.0), each named with its section, and those that were computed for want
+ * of a printed answer. All that has
+ * a place in a procedure is written down as one and goes through the door of a user's file: text, reading, resolving, checking.
+ * What is sought is the
  * value of an {@code answer}, which is worked from what the students read off.
  *
  * <table>
  * <caption>How each topic is asked, and why not everything is a procedure</caption>
- * <tr><td>mass_mass, limiting_reagent, yield, solution_stoichiometry, titration, gas_stoichiometry, gas_over_water with an equation</td>
- *     <td>typed blocks: {@code for}, {@code made by}, {@code excess over}, {@code wanted}, readings, {@code found by students}</td></tr>
+ * <tr><td>mass_mass, limiting_reagent, yield, solution_stoichiometry, titration, gas_stoichiometry, gas_over_water with an
+ * equation</td>
+ * <td>typed blocks: {@code for}, {@code made by}, {@code excess over}, {@code wanted}, readings, {@code found by
+ * students}</td></tr>
  * <tr><td>molar_mass, mole_mass, molarity, dilution, concentration_units, ideal_gas</td>
  *     <td>a block with its figures, and a formula over them</td></tr>
- * <tr><td>gas_laws, partial_pressure, henry, calorimetry, enthalpy, unit_conversion, composition in per cent, gas_over_water without an equation</td>
+ * <tr><td>gas_laws, partial_pressure, henry, calorimetry, enthalpy, unit_conversion, composition in per cent, gas_over_water
+ * without an equation</td>
  *     <td>formulas, as a teacher writes them: the textbook's own constants stand in them</td></tr>
- * <tr><td>vapour_pressure</td><td>the dry and the moist volume of one gas; but the boiling point at a pressure is asked of the core: a
+ * <tr><td>vapour_pressure</td><td>the dry and the moist volume of one gas; but the boiling point at a pressure is asked of the
+ * core: a
  *     procedure has no figure for it</td></tr>
- * <tr><td>balancing</td><td>a {@code reaction}; where a medium is given the core first adds water and its ions, since a procedure writes
+ * <tr><td>balancing</td><td>a {@code reaction}; where a medium is given the core first adds water and its ions, since a procedure
+ * writes
  *     its equation with all its species, and the whole is then balanced anew by the language</td></tr>
  * <tr><td>net_ionic</td><td>core: a procedure writes the net equation itself</td></tr>
  * <tr><td>composition by an empirical formula</td><td>core: nothing in a procedure is a formula that is sought</td></tr>
  * <tr><td>ph</td><td>core: formulas have no logarithm, and a pH is not a quantity of a block</td></tr>
- * <tr><td>sigfigs</td><td>sums and products through the language; counting figures is the core's; rounding half to even too, since the language
+ * <tr><td>sigfigs</td><td>sums and products through the language; counting figures is the core's; rounding half to even too,
+ * since the language
  *     rounds a half away from zero, as balances are read</td></tr>
  * </table>
  */
 class PublishedCasesTest {
-    private static final List<String> WITH_EQUATION = List.of("mass_mass", "limiting_reagent", "yield", "solution_stoichiometry", "titration",
+    private static final List<String> WITH_EQUATION = List.of("mass_mass", "limiting_reagent", "yield", "solution_stoichiometry",
+            "titration",
             "gas_stoichiometry", "gas_over_water");
     private static final Numbers NUMBERS = Numbers.in("en");
 
@@ -53,8 +62,10 @@ class PublishedCasesTest {
 
     /** Where the book and we differ by more than the case allows, with why. */
     private static final Map<String, String> DIFFERENT = Map.of("ph-027",
-            "Half-way to the end point the book takes pH = pKa, 4.7447, printed 4.74. The acid that has dissociated makes the buffer a little richer in "
-                    + "its base: the balance of charges gives 4.7452, 0.0005 higher, which is 0.0002 beyond half of the last printed digit.");
+            "Half-way to the end point the book takes pH = pKa, 4.7447, printed 4.74. The acid that has dissociated makes the "
+                    + "buffer a little richer in "
+                    + "its base: the balance of charges gives 4.7452, 0.0005 higher, which is 0.0002 beyond half of the last "
+                            + "printed digit.");
 
     private static final List<Case> CASES = Case.published();
 
@@ -82,13 +93,15 @@ class PublishedCasesTest {
             counts.put(topic, of.stream().filter(PublishedCasesTest::isProcedure).count() + " of " + of.size());
         }
         assertEquals(new TreeMap<>(Map.ofEntries(Map.entry("balancing", "18 of 20"), Map.entry("calorimetry", "15 of 15"),
-                Map.entry("composition", "6 of 15"), Map.entry("concentration_units", "11 of 11"), Map.entry("dilution", "7 of 7"),
+                Map.entry("composition", "6 of 15"), Map.entry("concentration_units", "11 of 11"),
+                        Map.entry("dilution", "7 of 7"),
                 Map.entry("enthalpy", "11 of 11"), Map.entry("gas_laws", "8 of 8"), Map.entry("gas_over_water", "7 of 7"),
                 Map.entry("gas_stoichiometry", "6 of 6"), Map.entry("henry", "4 of 4"), Map.entry("ideal_gas", "11 of 11"),
                 Map.entry("limiting_reagent", "8 of 8"), Map.entry("mass_mass", "14 of 14"), Map.entry("molar_mass", "19 of 19"),
                 Map.entry("molarity", "20 of 20"), Map.entry("mole_mass", "17 of 17"), Map.entry("partial_pressure", "5 of 5"),
                 Map.entry("ph", "0 of 19"), Map.entry("sigfigs", "6 of 14"), Map.entry("solution_stoichiometry", "6 of 6"),
-                Map.entry("titration", "6 of 6"), Map.entry("unit_conversion", "20 of 20"), Map.entry("vapour_pressure", "12 of 13"),
+                Map.entry("titration", "6 of 6"), Map.entry("unit_conversion", "20 of 20"),
+                        Map.entry("vapour_pressure", "12 of 13"),
                 Map.entry("yield", "6 of 6"))), counts);
         assertEquals(282, CASES.size());
         assertEquals(282, CASES.stream().map(Case::id).distinct().count());
@@ -115,7 +128,8 @@ class PublishedCasesTest {
             case "concentration_units" -> Optional.of(FormulaPages.concentration(row));
             case "gas_laws" -> Optional.of(FormulaPages.gasLaw(row));
             case "ideal_gas" -> Optional.of(FormulaPages.idealGas(row));
-            case "gas_over_water" -> Optional.of(row.task().equals("ideal") ? FormulaPages.idealGas(row) : FormulaPages.overWater(row));
+            case "gas_over_water" ->
+                    Optional.of(row.task().equals("ideal") ? FormulaPages.idealGas(row) : FormulaPages.overWater(row));
             case "partial_pressure" -> Optional.of(FormulaPages.partialPressure(row));
             case "henry" -> Optional.of(FormulaPages.henry(row));
             case "vapour_pressure" -> row.has("temperature") ? Optional.of(FormulaPages.vapourPressure(row)) : Optional.empty();
@@ -132,9 +146,11 @@ class PublishedCasesTest {
 
     private static void throughTheDoor(Case row, Page page) {
         Door.Outcome outcome = Door.open(page.markdown());
-        assertEquals(Optional.ofNullable(UNWISE.get(row.id())).map(List::of).orElse(List.of()), outcome.ids(Severity.ERROR), page::markdown);
+        assertEquals(Optional.ofNullable(UNWISE.get(row.id())).map(List::of).orElse(List.of()), outcome.ids(Severity.ERROR),
+                page::markdown);
         if (row.find().equals("limiting reactant")) {
-            assertEquals(List.of(StoichiometryPages.name(row, row.answer())), outcome.resolved().reactions().get(0).pots().get(0).limiting());
+            assertEquals(List.of(StoichiometryPages.name(row, row.answer())),
+                    outcome.resolved().reactions().get(0).pots().get(0).limiting());
         } else if (row.topic().equals("sigfigs")) {
             assertEquals(row.answer().replace("dm3", "dm³"), NUMBERS.plain(outcome.answer()));
         } else {
@@ -162,10 +178,12 @@ class PublishedCasesTest {
                 double answer = CoreCases.quantity(row.answer()).value() * (row.answer().endsWith("%") ? 0.01 : 1);
                 assertEquals(answer, CoreCases.acidity(row), allowed(row, answer));
             }
-            case "sigfigs" -> assertEquals(row.answer(), row.find().equals("count") ? "" + CoreCases.figures(row) : CoreCases.rounded(row));
+            case "sigfigs" -> assertEquals(row.answer(),
+                    row.find().equals("count") ? "" + CoreCases.figures(row) : CoreCases.rounded(row));
             case "vapour_pressure" -> {
                 double answer = CoreCases.quantity(row.answer()).si();
-                assertEquals(answer, Water.boilingPoint(CoreCases.quantity(row.get("pressure")).si()).value().orElseThrow(), allowed(row, answer));
+                assertEquals(answer, Water.boilingPoint(CoreCases.quantity(row.get("pressure")).si()).value().orElseThrow(),
+                        allowed(row, answer));
             }
             default -> throw new AssertionError("nobody asks " + row);
         }

@@ -12,13 +12,19 @@ import tarewright.chemistry.Balancing;
 import tarewright.chemistry.Equation;
 import tarewright.chemistry.State;
 
-/** A procedure out of the textbook's commonest reactions with random amounts: everything on the left is typed, everything on the right is made. */
+/**
+ * A procedure out of the textbook's commonest reactions with random amounts: everything on the left is typed, everything on the
+ * right is made.
+ */
 final class RandomProcedure {
-    private static final List<String> REACTIONS = List.of("Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)", "Zn(s) + H2SO4(aq) -> ZnSO4(aq) + H2(g)",
+    private static final List<String> REACTIONS = List.of("Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)",
+            "Zn(s) + H2SO4(aq) -> ZnSO4(aq) + H2(g)",
             "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)", "Na2CO3.10H2O(s) + HCl(aq) -> NaCl(aq) + CO2(g) + H2O(l)",
             "CuSO4(aq) + NaOH(aq) -> Cu(OH)2(s) + Na2SO4(aq)", "CuSO4.5H2O(s) + NaOH(aq) -> Cu(OH)2(s) + Na2SO4(aq) + H2O(l)",
-            "AgNO3(aq) + CaCl2(aq) -> AgCl(s) + Ca(NO3)2(aq)", "Al(s) + HCl(aq) -> AlCl3(aq) + H2(g)", "FeCl3(aq) + NaOH(aq) -> Fe(OH)3(s) + NaCl(aq)",
-            "(NH4)2SO4(s) + NaOH(aq) -> Na2SO4(aq) + NH3(g) + H2O(l)", "Pb(NO3)2(aq) + KI(aq) -> PbI2(s) + KNO3(aq)", "KClO3(s) -> KCl(s) + O2(g)",
+            "AgNO3(aq) + CaCl2(aq) -> AgCl(s) + Ca(NO3)2(aq)", "Al(s) + HCl(aq) -> AlCl3(aq) + H2(g)",
+                    "FeCl3(aq) + NaOH(aq) -> Fe(OH)3(s) + NaCl(aq)",
+            "(NH4)2SO4(s) + NaOH(aq) -> Na2SO4(aq) + NH3(g) + H2O(l)", "Pb(NO3)2(aq) + KI(aq) -> PbI2(s) + KNO3(aq)",
+                    "KClO3(s) -> KCl(s) + O2(g)",
             "NaHCO3(s) + CH3COOH(aq) -> NaCH3COO(aq) + CO2(g) + H2O(l)", "Fe2O3(s) + Al(s) -> Fe(s) + Al2O3(s)");
 
     private final List<String> blocks = new ArrayList<>();
@@ -51,9 +57,11 @@ final class RandomProcedure {
         String formula = term.species().formula().plain();
         blocks.add(name);
         if (term.species().state().orElseThrow() == State.SOLID) {
-            page.block("solid " + name, "substance: " + formula, "mass: " + digits(random, 0.05, 5).multiply(scale).toPlainString() + " g");
+            page.block("solid " + name, "substance: " + formula,
+                    "mass: " + digits(random, 0.05, 5).multiply(scale).toPlainString() + " g");
         } else {
-            page.block("solution " + name, "solute: " + formula, "strength: " + digits(random, 0.05, 2).toPlainString() + " mol/L",
+            page.block("solution " + name, "solute: " + formula,
+                    "strength: " + digits(random, 0.05, 2).toPlainString() + " mol/L",
                     "volume: " + digits(random, 1, 50).multiply(scale).toPlainString() + " mL");
         }
     }
@@ -64,7 +72,8 @@ final class RandomProcedure {
         switch (term.species().state().orElseThrow()) {
             case SOLID -> page.block("solid " + name, "substance: " + formula, "made by: course");
             case LIQUID -> page.block("liquid " + name, "substance: " + formula, "made by: course");
-            case GAS -> page.block("gas " + name, "substance: " + formula, "made by: course", random.nextBoolean() ? "collected: over water" : "");
+            case GAS -> page.block("gas " + name, "substance: " + formula, "made by: course",
+                    random.nextBoolean() ? "collected: over water" : "");
             default -> page.block("solution " + name, "solute: " + formula, "made by: course");
         }
     }

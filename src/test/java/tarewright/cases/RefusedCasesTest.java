@@ -20,8 +20,10 @@ import tarewright.finding.Finding;
 import tarewright.wording.FindingWords;
 
 /**
- * Inputs that must be refused, each written down as a teacher would come to type it: one error and no other, of the kind that is asked for, at the line where the
- * mistake is, in words that say what is wrong. The kinds of message are the ids of findings with {@code -} for {@code _}; none differs.
+ * Inputs that must be refused, each written down as a teacher would come to type it: one error and no other, of the kind that is
+ * asked for, at the line where the
+ * mistake is, in words that say what is wrong. The kinds of message are the ids of findings with {@code -} for {@code _}; none
+ * differs.
  */
 class RefusedCasesTest {
     private static final FindingWords WORDS = FindingWords.in("en");
@@ -60,7 +62,8 @@ class RefusedCasesTest {
         say.put("bad-046", List.of("`O₂` does not stand", "`course`"));
         say.put("bad-048", List.of("nothing says how much of `zinc` there is"));
         say.put("bad-051", List.of("the volume of `zinc` needs the density of `Zn`"));
-        say.put("bad-053", List.of("the volume of `acid` needs the density of `HCl`", "a gas is a block `gas`", "`solution` with a `strength`"));
+        say.put("bad-053", List.of("the volume of `acid` needs the density of `HCl`", "a gas is a block `gas`",
+                "`solution` with a `strength`"));
         say.put("bad-055", List.of("450", "above the critical point of water"));
         say.put("bad-056", List.of("cannot be made", "1000 mL for 100 mL"));
         say.put("bad-058", List.of("the percentages add up to 125 %"));
@@ -83,7 +86,8 @@ class RefusedCasesTest {
 
     private static void refused(Case row, RefusedPages.Written written) {
         Door.Outcome outcome = Door.open(written.page().markdown());
-        assertEquals(List.of(row.kind().replace('_', '-')), outcome.errors().stream().map(Finding::id).toList(), written.page()::markdown);
+        assertEquals(List.of(row.kind().replace('_', '-')), outcome.errors().stream().map(Finding::id).toList(),
+                written.page()::markdown);
         Finding finding = outcome.errors().get(0);
         assertEquals(written.lineNumber(), finding.at().line());
         says(row, WORDS.words(finding));
@@ -93,7 +97,8 @@ class RefusedCasesTest {
     private static void refusedByTheCore(Case row) {
         Map<String, Double> percent = new LinkedHashMap<>();
         row.given().keySet().forEach(name -> percent.put(name.substring("percent_".length()), row.number(name)));
-        CompositionResult result = MassComposition.empiricalOfPercent(percent, MassComposition.RATIO_TOLERANCE, Door.TABLES.elements());
+        CompositionResult result = MassComposition.empiricalOfPercent(percent, MassComposition.RATIO_TOLERANCE,
+                Door.TABLES.elements());
         CompositionTrouble trouble = assertInstanceOf(CompositionResult.Bad.class, result).trouble();
         assertEquals(row.kind().replace('_', '-'), trouble.id());
         says(row, WORDS.words(trouble.id(), trouble.fields()));
@@ -101,6 +106,7 @@ class RefusedCasesTest {
 
     private static void says(Case row, FindingWords.Words words) {
         String all = words.headline() + "\n" + String.join("\n", words.mend()) + "\n" + String.join("\n", words.more());
-        SAY.get(row.id()).forEach(part -> assertTrue(all.contains(part), () -> "'" + part + "' (" + row.shouldSay() + ") is not in: " + all));
+        SAY.get(row.id()).forEach(part ->
+                assertTrue(all.contains(part), () -> "'" + part + "' (" + row.shouldSay() + ") is not in: " + all));
     }
 }

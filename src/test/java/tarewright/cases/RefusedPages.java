@@ -26,18 +26,21 @@ final class RefusedPages {
         Page page = new Page("Case " + row.id()).wasted();
         return switch (row.topic()) {
             case "balancing" -> Optional.of(new Written(page.block("reaction course", row.get("skeleton")), row.get("skeleton")));
-            case "formula" -> Optional.of(new Written(page.block("solid sample", "substance: " + row.get("formula"), "mass: 1.0 g"),
+            case "formula" -> Optional.of(new Written(page.block("solid sample", "substance: " + row.get("formula"),
+                    "mass: 1.0 g"),
                     "substance: " + row.get("formula")));
             case "vapour_pressure" -> {
                 String at = "at: " + row.get("temperature") + "; 101.3 kPa";
-                yield Optional.of(new Written(page.block("gas sample", "substance: N2", "volume: 50 mL", "collected: over water", at), at));
+                yield Optional.of(new Written(page.block("gas sample", "substance: N2", "volume: 50 mL", "collected: over water",
+                        at), at));
             }
             case "dilution" -> Optional.of(new Written(page.block("solution stock", "solute: NaCl", "strength: " + row.get("C1"))
                     .block("solution weaker", "made from: stock", "strength: " + row.get("C2"), "made up to: " + row.get("V2")),
                     "strength: " + row.get("C2")));
             case "solution" -> {
                 String strength = "strength: " + row.get("mass_percent") + " w/w";
-                yield Optional.of(new Written(page.block("solution lye", "solute: " + row.get("solute"), strength, "density: 1.5 g/mL", "volume: 33 mL"),
+                yield Optional.of(new Written(page.block("solution lye", "solute: " + row.get("solute"), strength,
+                        "density: 1.5 g/mL", "volume: 33 mL"),
                         strength));
             }
             case "composition" -> Optional.empty();

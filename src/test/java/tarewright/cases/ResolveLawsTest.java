@@ -27,23 +27,27 @@ class ResolveLawsTest {
     private static final long SEED = 20_250_611;
     private static final String IDEAL = "gases: ideal";
     /** What does not grow with the amounts. */
-    private static final Set<Property> INTENSIVE = Set.of(Property.MOLAR_MASS, Property.STRENGTH, Property.DENSITY, Property.PURITY, Property.EXCESS);
+    private static final Set<Property> INTENSIVE = Set.of(Property.MOLAR_MASS, Property.STRENGTH, Property.DENSITY,
+            Property.PURITY, Property.EXCESS);
 
     private static Overrides groups(int groups) {
         Overrides none = Overrides.NONE;
-        return new Overrides(OptionalInt.of(groups), none.paper(), none.temperature(), none.pressure(), none.humidity(), none.volume());
+        return new Overrides(OptionalInt.of(groups), none.paper(), none.temperature(), none.pressure(), none.humidity(),
+                none.volume());
     }
 
     /** Every figure by block and property, in the coherent SI unit. */
     private static Map<String, Double> figures(Door.Outcome outcome) {
         Map<String, Double> all = new TreeMap<>();
-        outcome.resolved().quantities().forEach(q -> q.figures().forEach((p, f) -> all.put(q.name() + ", " + p.words(), f.value())));
+        outcome.resolved().quantities()
+                .forEach(q -> q.figures().forEach((p, f) -> all.put(q.name() + ", " + p.words(), f.value())));
         return all;
     }
 
     private static Map<String, String> shown(Door.Outcome outcome) {
         Map<String, String> all = new TreeMap<>();
-        outcome.resolved().quantities().forEach(q -> q.figures().forEach((p, f) -> all.put(q.name() + ", " + p.words(), Numbers.in("en").plain(f))));
+        outcome.resolved().quantities()
+                .forEach(q -> q.figures().forEach((p, f) -> all.put(q.name() + ", " + p.words(), Numbers.in("en").plain(f))));
         return all;
     }
 
@@ -52,7 +56,8 @@ class ResolveLawsTest {
     void productsGrowWithWhatIsTyped() {
         for (int i = 0; i < TIMES; i++) {
             BigDecimal scale = new BigDecimal(List.of("2", "3", "0.5", "7.25", "10").get(i % 5));
-            Door.Outcome once = Door.open(RandomProcedure.of(new SplittableRandom(SEED + i), BigDecimal.ONE, IDEAL).page().markdown());
+            Door.Outcome once = Door.open(RandomProcedure.of(new SplittableRandom(SEED + i), BigDecimal.ONE, IDEAL).page()
+                    .markdown());
             Door.Outcome more = Door.open(RandomProcedure.of(new SplittableRandom(SEED + i), scale, IDEAL).page().markdown());
             assertEquals(figures(once).keySet(), figures(more).keySet());
             for (ResolvedQuantity quantity : once.resolved().quantities()) {
@@ -62,10 +67,12 @@ class ResolveLawsTest {
                     }
                     double factor = INTENSIVE.contains(each.getKey()) ? 1 : scale.doubleValue();
                     double wanted = each.getValue().value() * factor;
-                    assertEquals(wanted, more.figure(quantity.name(), each.getKey()).value(), 1e-9 * Math.abs(wanted) + 1e-15, quantity.name() + each.getKey());
+                    assertEquals(wanted, more.figure(quantity.name(), each.getKey()).value(), 1e-9 * Math.abs(wanted) + 1e-15,
+                            quantity.name() + each.getKey());
                 }
             }
-            assertEquals(once.resolved().reactions().get(0).pots().get(0).limiting(), more.resolved().reactions().get(0).pots().get(0).limiting());
+            assertEquals(once.resolved().reactions().get(0).pots().get(0).limiting(),
+                    more.resolved().reactions().get(0).pots().get(0).limiting());
         }
     }
 
@@ -99,7 +106,8 @@ class ResolveLawsTest {
             RandomProcedure procedure = RandomProcedure.of(new SplittableRandom(SEED + i), BigDecimal.ONE);
             Door.Outcome outcome = Door.open(procedure.page().markdown());
             List<String> reactants = procedure.blocks().subList(0, procedure.equation().reactants().size());
-            List<Double> turns = IntStream.range(0, reactants.size()).mapToObj(r -> outcome.figure(reactants.get(r), Property.MOLES).value()
+            List<Double> turns = IntStream.range(0, reactants.size())
+                    .mapToObj(r -> outcome.figure(reactants.get(r), Property.MOLES).value()
                     / procedure.equation().reactants().get(r).coefficient()).toList();
             double least = turns.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
             for (int r = 0; r < reactants.size(); r++) {
@@ -140,7 +148,8 @@ class ResolveLawsTest {
         Locale before = Locale.getDefault();
         try {
             for (int i = 0; i < TIMES / 10; i++) {
-                String markdown = RandomProcedure.of(new SplittableRandom(SEED + i), BigDecimal.ONE, "room: 18 °C; 98.2 kPa; 40 %").page().markdown();
+                String markdown = RandomProcedure.of(new SplittableRandom(SEED + i), BigDecimal.ONE,
+                        "room: 18 °C; 98.2 kPa; 40 %").page().markdown();
                 Locale.setDefault(Locale.ROOT);
                 Door.Outcome root = Door.open(markdown);
                 for (String tag : List.of("de-DE", "tr-TR", "ar-EG")) {
@@ -148,7 +157,8 @@ class ResolveLawsTest {
                     Door.Outcome here = Door.open(markdown);
                     assertEquals(figures(root), figures(here), tag);
                     assertEquals(shown(root), shown(here), tag);
-                    assertEquals(root.findings().stream().map(f -> f.id() + f.fields()).toList(), here.findings().stream().map(f -> f.id() + f.fields()).toList());
+                    assertEquals(root.findings().stream().map(f -> f.id() + f.fields()).toList(),
+                            here.findings().stream().map(f -> f.id() + f.fields()).toList());
                 }
             }
         } finally {
@@ -167,7 +177,8 @@ class ResolveLawsTest {
             for (Map.Entry<String, Double> each : dozen.entrySet()) {
                 boolean total = each.getKey().endsWith("class total");
                 totals += total ? 1 : 0;
-                assertEquals(each.getValue() * (total ? 2.5 : 1), thirty.get(each.getKey()), total ? each.getValue() * 1e-12 : 0, each.getKey());
+                assertEquals(each.getValue() * (total ? 2.5 : 1), thirty.get(each.getKey()), total ? each.getValue() * 1e-12 : 0,
+                        each.getKey());
             }
             assertTrue(totals >= 1);
         }
@@ -180,10 +191,12 @@ class ResolveLawsTest {
         for (int i = 0; i < TIMES; i++) {
             double grams = 0.1 + random.nextInt(1000) / 100.0;
             int yield = 50 + random.nextInt(51);
-            Door.Outcome outcome = Door.open(new Page("Target").wasted().block("reaction course", "Pb(NO3)2(aq) + KI(aq) -> PbI2(s) + KNO3(aq)", "goes to: " + yield + " %")
+            Door.Outcome outcome = Door.open(new Page("Target").wasted()
+                    .block("reaction course", "Pb(NO3)2(aq) + KI(aq) -> PbI2(s) + KNO3(aq)", "goes to: " + yield + " %")
                     .block("solution lead", "solute: Pb(NO3)2", "strength: 0.20 mol/L", "for: yellow")
                     .block("solution iodide", "solute: KI", "strength: 0.50 mol/L", "excess over: lead", "at least: 1.2 times")
-                    .block("solid yellow", "substance: PbI2", "mass: " + String.format(Locale.ROOT, "%.2f", grams) + " g", "made by: course").markdown()).sound();
+                    .block("solid yellow", "substance: PbI2", "mass: " + String.format(Locale.ROOT, "%.2f", grams) + " g",
+                            "made by: course").markdown()).sound();
             double typed = outcome.figure("yellow", Property.MASS).value();
             assertEquals(typed, outcome.figure("yellow", Property.YIELD).value(), typed * 1e-12);
             assertEquals(typed / (yield / 100.0), outcome.figure("yellow", Property.MOST).value(), typed * 1e-12);
@@ -198,11 +211,15 @@ class ResolveLawsTest {
             String division = List.of("0.05", "0.1", "0.5", "1").get(random.nextInt(4));
             double times = 1.05 + random.nextInt(100) / 50.0;
             String typedTimes = String.format(Locale.ROOT, "%.2f", times);
-            Door.Outcome outcome = Door.open(new Page("Excess").wasted().block("apparatus", "cylinder: cylinder; graduation " + division + " mL",
+            Door.Outcome outcome = Door.open(new Page("Excess").wasted()
+                    .block("apparatus", "cylinder: cylinder; graduation " + division + " mL",
                             "balance: balance; reads to 0.01 g")
                     .block("reaction course", "Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)")
-                    .block("solid ribbon", "substance: Mg", "mass: " + String.format(Locale.ROOT, "%.2f", 0.1 + random.nextInt(200) / 100.0) + " g", "weigh with: balance")
-                    .block("solution acid", "solute: HCl", "strength: 2.0 mol/L", "excess over: ribbon", "at least: " + typedTimes + " times",
+                    .block("solid ribbon", "substance: Mg",
+                            "mass: " + String.format(Locale.ROOT, "%.2f", 0.1 + random.nextInt(200) / 100.0) + " g",
+                            "weigh with: balance")
+                    .block("solution acid", "solute: HCl", "strength: 2.0 mol/L", "excess over: ribbon",
+                            "at least: " + typedTimes + " times",
                             "measure with: cylinder").markdown());
             double excess = outcome.figure("acid", Property.EXCESS).value();
             double one = Double.parseDouble(division) * 1e-6 / (outcome.figure("acid", Property.VOLUME).value() / excess);

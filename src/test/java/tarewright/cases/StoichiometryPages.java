@@ -9,12 +9,15 @@ import tarewright.chemistry.Formula;
 import tarewright.chemistry.Species;
 
 /**
- * Writes a stoichiometry problem as a procedure. Each species that the problem gives or asks for is a typed block of the kind that its state
- * calls for; reactants of which the problem says nothing stand in excess, since a procedure has to provide them. An ion is brought by a
+ * Writes a stoichiometry problem as a procedure. Each species that the problem gives or asks for is a typed block of the kind
+ * that its state
+ * calls for; reactants of which the problem says nothing stand in excess, since a procedure has to provide them. An ion is
+ * brought by a
  * salt that a school has.
  */
 final class StoichiometryPages {
-    private static final Map<String, String> SALTS = Map.of("MnO4^-", "KMnO4", "Fe^2+", "(NH4)2Fe(SO4)2", "H^+", "H2SO4", "S2O3^2-", "Na2S2O3",
+    private static final Map<String,
+            String> SALTS = Map.of("MnO4^-", "KMnO4", "Fe^2+", "(NH4)2Fe(SO4)2", "H^+", "H2SO4", "S2O3^2-", "Na2S2O3",
             "Cl^-", "HCl");
     private static final List<String> PROPERTIES = List.of("mass", "amount", "volume", "gasvolume", "conc");
 
@@ -30,7 +33,8 @@ final class StoichiometryPages {
         this.row = row;
         this.equation = Equation.parse(row.get("equation")).value().orElseThrow();
         this.page = new Page("Case " + row.id()).front("gases: ideal").wasted();
-        this.wanted = row.find().contains(" of ") ? row.find().substring(row.find().indexOf(" of ") + 4) : row.given().getOrDefault("product", "");
+        this.wanted = row.find().contains(" of ") ? row.find().substring(row.find().indexOf(" of ") + 4) : row.given()
+                .getOrDefault("product", "");
     }
 
     static Page of(Case row) {
@@ -172,7 +176,8 @@ final class StoichiometryPages {
     }
 
     private void amount(String s, List<String> fields) {
-        Map.of("mass_", "mass: ", "amount_", "moles: ", "volume_", "volume: ", "gasvolume_", "volume: ").forEach((prefix, field) -> {
+        Map.of("mass_", "mass: ", "amount_", "moles: ", "volume_", "volume: ", "gasvolume_", "volume: ")
+                .forEach((prefix, field) -> {
             if (row.has(prefix + s)) {
                 fields.add(field + row.get(prefix + s));
             }
@@ -186,7 +191,8 @@ final class StoichiometryPages {
         fields.add(made ? "made by: course" : "for: " + names.get(given.get(0)));
         block(species, fields);
         if (row.has("actual_mass_" + plain(species))) {
-            page.block("reading weighed", "of: mass of " + names.get(plain(species)), "expect: " + row.get("actual_mass_" + plain(species)));
+            page.block("reading weighed", "of: mass of " + names.get(plain(species)),
+                    "expect: " + row.get("actual_mass_" + plain(species)));
         }
     }
 

@@ -8,7 +8,8 @@ final class Titrations {
     /** Of 20 mL portions of an acid of hidden strength, in mol/L, with an alkali of 0.1 mol/L. */
     static Page ofAcid(String strength) {
         return instruments(new Page("Titration")).block("reaction neutralising", "HCl(aq) + NaOH(aq) -> NaCl(aq) + H2O(l)")
-                .block("solution sample", "solute: HCl", "strength: " + strength + " mol/L", "volume: 20.00 mL", "measure with: pipette", "found by students: yes",
+                .block("solution sample", "solute: HCl", "strength: " + strength + " mol/L", "volume: 20.00 mL",
+                        "measure with: pipette", "found by students: yes",
                         "label as: Sample A")
                 .block("solution alkali", "solute: NaOH", "strength: 0.1000 mol/L", "for: sample", "measure with: burette")
                 .block("reading titre", "of: volume of alkali", "read with: burette").ask("strength of sample", "mol/L");

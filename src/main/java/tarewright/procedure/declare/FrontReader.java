@@ -22,14 +22,19 @@ final class FrontReader {
         reader.checkKeys(Vocabulary.FRONT, fields);
         Optional<At<String>> title = reader.name(fields, "title");
         if (title.isEmpty() && !fields.has("title")) {
-            reader.note(new DeclareFinding.FieldMissing(Vocabulary.FRONT, "title", "title: Hydrogen from magnesium ribbon", start(whole)));
+            reader.note(new DeclareFinding.FieldMissing(Vocabulary.FRONT, "title", "title: Hydrogen from magnesium ribbon",
+                    start(whole)));
         }
         return new Front(title, reader.words(fields, "code").orElse(""), reader.words(fields, "time").orElse(""),
-                reader.whole(fields, "group size", 1, MOST), reader.whole(fields, "runs", 1, 100), reader.words(fields, "level").orElse(""),
-                reader.name(fields, "language"), reader.name(fields, "country"), room(reader, pieces(fields, "room")), reader.yes(fields, "hood"),
+                reader.whole(fields, "group size", 1, MOST), reader.whole(fields, "runs", 1, 100),
+                        reader.words(fields, "level").orElse(""),
+                reader.name(fields, "language"), reader.name(fields, "country"), room(reader, pieces(fields, "room")),
+                        reader.yes(fields, "hood"),
                 reader.whole(fields, "groups", 1, MOST), reader.share(fields, "spare"),
-                reader.oneOf(fields, "paper", List.of("a4", "letter")).map(p -> p.toUpperCase(Locale.ROOT)), lines(fields, "aims"),
-                lines(fields, "after"), pieces(fields, "labels"), reader.oneOf(fields, "gases", List.of("ideal", "real")).map("real"::equals));
+                reader.oneOf(fields, "paper", List.of("a4", "letter")).map(p -> p.toUpperCase(Locale.ROOT)),
+                        lines(fields, "aims"),
+                lines(fields, "after"), pieces(fields, "labels"),
+                        reader.oneOf(fields, "gases", List.of("ideal", "real")).map("real"::equals));
     }
 
     private static tarewright.text.Span start(tarewright.text.Span whole) {
@@ -52,12 +57,14 @@ final class FrontReader {
             Typed typed = taken.value();
             Dimension dimension = typed.dimension();
             if (dimension.equals(Dimension.TEMPERATURE) && room.temperature().isEmpty()) {
-                room = new RoomFields(kept(reader, taken, Dimension.TEMPERATURE), room.pressure(), room.humidity(), room.volume());
+                room = new RoomFields(kept(reader, taken, Dimension.TEMPERATURE), room.pressure(), room.humidity(),
+                        room.volume());
             } else if (dimension.equals(Dimension.PRESSURE) && room.pressure().isEmpty() && typed.value() > 0) {
                 room = new RoomFields(room.temperature(), Optional.of(taken), room.humidity(), room.volume());
             } else if (dimension.equals(Dimension.VOLUME) && room.volume().isEmpty() && typed.value() > 0) {
                 room = new RoomFields(room.temperature(), room.pressure(), room.humidity(), Optional.of(taken));
-            } else if (dimension.equals(Dimension.NONE) && typed.explicitUnit() && room.humidity().isEmpty() && typed.si() >= 0 && typed.si() <= 1) {
+            } else if (dimension.equals(Dimension.NONE) && typed.explicitUnit() && room.humidity().isEmpty() && typed.si() >= 0
+                    && typed.si() <= 1) {
                 room = new RoomFields(room.temperature(), room.pressure(), Optional.of(taken), room.volume());
             } else {
                 reader.note(new DeclareFinding.NotOfARoom(taken.at().text(), already(room, dimension), taken.at()));
@@ -70,7 +77,10 @@ final class FrontReader {
         return pieces.stream().flatMap(p -> reader.take(p, QuantityText.parse(p.text())).stream()).toList();
     }
 
-    /** Of two pressures without a temperature the first stands in the temperature's place, and of two temperatures without a pressure the second. */
+    /**
+     * Of two pressures without a temperature the first stands in the temperature's place, and of two temperatures without a
+     * pressure the second.
+     */
     private static List<At<Typed>> withoutWrongKinds(FieldReader reader, List<At<Typed>> taken) {
         List<At<Typed>> temperatures = of(taken, Dimension.TEMPERATURE);
         List<At<Typed>> pressures = of(taken, Dimension.PRESSURE);

@@ -6,7 +6,10 @@ import tarewright.procedure.declare.AmountRule;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 
-/** Which figures a block has at all, before any is worked out: so that asking for another is the author's slip and not a gap in the data. */
+/**
+ * Which figures a block has at all, before any is worked out: so that asking for another is the author's slip and not a gap in
+ * the data.
+ */
 final class Facets {
     private Facets() {
     }
@@ -62,13 +65,17 @@ final class Facets {
             all.add(Property.EXCESS);
             all.add(Property.LEFT_OVER);
         }
-        if (block.is(Kind.SOLUTION) && block.madeFrom().isPresent() && block.strength().isPresent() && bench.source(block).isPresent()) {
+        if (block.is(Kind.SOLUTION) && block.madeFrom().isPresent() && block.strength().isPresent() && bench.source(block)
+                .isPresent()) {
             all.add(Property.TAKEN);
         }
         return all;
     }
 
-    /** Mass, volume and amount of substance, as far as one follows from the other: the volume of a liquid by its density, of a solid by one that the author types. */
+    /**
+     * Mass, volume and amount of substance, as far as one follows from the other: the volume of a liquid by its density, of a
+     * solid by one that the author types.
+     */
     private static Set<Property> amounts(QuantityBlock block, boolean known, boolean density, boolean made, boolean strength) {
         Set<Property> all = EnumSet.noneOf(Property.class);
         switch (block.kind()) {

@@ -11,7 +11,10 @@ import tarewright.tables.ReferenceTables;
 
 /** How many ions of a kind one formula unit of a salt or a strong acid brings into solution. */
 final class Ions {
-    /** Acids that give up hydrogen ions in water for the purpose of a net ionic equation; for others the author writes the molecule. */
+    /**
+     * Acids that give up hydrogen ions in water for the purpose of a net ionic equation; for others the author writes the
+     * molecule.
+     */
     private static final Set<String> STRONG = Set.of("HCl", "HBr", "HI", "HNO3", "HClO4", "H2SO4", "HClO3");
     private static final List<Map<String, Integer>> PROTONS = List.of(Map.of("H", 1), Map.of("H", 3, "O", 1));
 
@@ -22,7 +25,8 @@ final class Ions {
     }
 
     /**
-     * How often {@code ion} is in {@code salt}; empty if it is not. What parts into ions of the table brings those and no others: iron(II) sulfate brings no iron(III),
+     * How often {@code ion} is in {@code salt}; empty if it is not. What parts into ions of the table brings those and no others:
+     * iron(II) sulfate brings no iron(III),
      * a hydrogencarbonate no carbonate. Of other salts the atoms are counted.
      */
     OptionalInt in(Formula salt, Formula ion) {
@@ -34,7 +38,8 @@ final class Ions {
             return STRONG.contains(dry.plain()) ? OptionalInt.of(dry.atoms().get("H")) : OptionalInt.empty();
         }
         Optional<List<Count>> parts = tables.enthalpies().ions(salt);
-        return parts.isPresent() ? parts.get().stream().filter(p -> p.ion().sameComposition(ion)).mapToInt(Count::count).findFirst() : counted(dry, ion);
+        return parts.isPresent() ? parts.get().stream().filter(p -> p.ion().sameComposition(ion)).mapToInt(Count::count)
+                .findFirst() : counted(dry, ion);
     }
 
     private static OptionalInt counted(Formula dry, Formula ion) {

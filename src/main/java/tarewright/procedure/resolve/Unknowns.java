@@ -18,8 +18,10 @@ import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
 
 /**
- * What the students find out, worked from what they read off. The amount of an unknown follows from a partner in its pot: from what reacts with it or is made
- * from it and is read; from what is known, where the unknown itself is read; from what a back titration leaves of a reagent. A bottle that is itself in no pot
+ * What the students find out, worked from what they read off. The amount of an unknown follows from a partner in its pot: from
+ * what reacts with it or is made
+ * from it and is read; from what is known, where the unknown itself is read; from what a back titration leaves of a reagent. A
+ * bottle that is itself in no pot
  * follows from the portion or the dilution that was taken from it.
  */
 final class Unknowns {
@@ -43,7 +45,8 @@ final class Unknowns {
         return switch (property) {
             case MOLES, STRENGTH -> concerns(bench, block);
             case PURITY -> block.found() && block.purity().isPresent();
-            case MASS -> block.found() && block.purity().isEmpty() && !block.is(Kind.SOLUTION) && bench.readingOf(block, Property.MASS).isEmpty();
+            case MASS -> block.found() && block.purity().isEmpty() && !block.is(Kind.SOLUTION)
+                    && bench.readingOf(block, Property.MASS).isEmpty();
             default -> false;
         };
     }
@@ -75,7 +78,8 @@ final class Unknowns {
         }
         Optional<Back> back = titratedBack();
         if (back.isPresent()) {
-            return usedUp(back.get()).flatMap(used -> reacting().pair(unknown, back.get().reagent()).map(pair -> amount(pair.ratio(), used)));
+            return usedUp(back.get())
+                    .flatMap(used -> reacting().pair(unknown, back.get().reagent()).map(pair -> amount(pair.ratio(), used)));
         }
         Optional<QuantityBlock> portion = telling();
         if (portion.isEmpty()) {
@@ -83,7 +87,8 @@ final class Unknowns {
             return Optional.empty();
         }
         if (unknown.is(Kind.SOLUTION)) {
-            return Amounts.both(bench.figure(unknown, Property.STRENGTH), new Strengths(bench, unknown).whole()).map(p -> content(p.first(), p.second()));
+            return Amounts.both(bench.figure(unknown, Property.STRENGTH), new Strengths(bench, unknown).whole())
+                    .map(p -> content(p.first(), p.second()));
         }
         return Amounts.both(bench.figure(portion.get(), Property.STRENGTH), new Strengths(bench, portion.get()).whole())
                 .map(p -> content(p.first(), p.second()));
@@ -98,7 +103,8 @@ final class Unknowns {
     }
 
     private Figure content(Figure strength, Figure volume) {
-        return Reacting.usual(Figure.of(symbol("n"), MOLE, new Step.Product(1, List.of(new Power(strength, 1), new Power(volume, 1)))));
+        return Reacting.usual(Figure.of(symbol("n"), MOLE,
+                new Step.Product(1, List.of(new Power(strength, 1), new Power(volume, 1)))));
     }
 
     private Symbol symbol(String letter) {
@@ -110,7 +116,8 @@ final class Unknowns {
     /** Reacts with it or is made from it, and is read off; or, where the unknown is read off, is known of itself. */
     private Optional<QuantityBlock> partner() {
         Optional<QuantityBlock> read = others().filter(this::isRead).findFirst();
-        return read.isPresent() || !isRead(unknown) ? read : others().filter(b -> b.rule() instanceof AmountRule.Stated).findFirst();
+        return read.isPresent() || !isRead(unknown) ? read : others().filter(b -> b.rule() instanceof AmountRule.Stated)
+                .findFirst();
     }
 
     private Stream<QuantityBlock> others() {
@@ -128,7 +135,8 @@ final class Unknowns {
 
     private Optional<Back> titratedBack() {
         return others().flatMap(reagent -> bench.procedure.quantities().stream()
-                .filter(t -> t.rule() instanceof AmountRule.For goal && goal.leftOver() && goal.target().equals(reagent.name()) && isRead(t))
+                .filter(t -> t.rule() instanceof AmountRule.For goal && goal.leftOver() && goal.target().equals(reagent.name())
+                        && isRead(t))
                 .map(t -> new Back(reagent, t))).findFirst();
     }
 
@@ -144,7 +152,8 @@ final class Unknowns {
 
     /** What was taken or made from the unknown. */
     private Stream<QuantityBlock> taken() {
-        return bench.procedure.quantities().stream().filter(q -> q.strength().isEmpty() && bench.source(q).filter(s -> s == unknown).isPresent());
+        return bench.procedure.quantities().stream()
+                .filter(q -> q.strength().isEmpty() && bench.source(q).filter(s -> s == unknown).isPresent());
     }
 
     private Optional<QuantityBlock> telling() {
@@ -155,14 +164,16 @@ final class Unknowns {
     Optional<Figure> strength() {
         Optional<QuantityBlock> portion = partner().isPresent() || titratedBack().isPresent() ? Optional.empty() : telling();
         if (portion.isEmpty()) {
-            return Amounts.both(bench.figure(unknown, Property.MOLES), new Strengths(bench, unknown).whole()).map(p -> molar(List.of(
+            return Amounts.both(bench.figure(unknown, Property.MOLES), new Strengths(bench, unknown).whole())
+                    .map(p -> molar(List.of(
                     new Power(p.first(), 1), new Power(p.second(), -1))));
         }
         Optional<Figure> weaker = bench.figure(portion.get(), Property.STRENGTH);
         if (portion.get().madeUpTo().isEmpty()) {
             return weaker.map(c -> molar(List.of(new Power(c, 1))));
         }
-        return Amounts.both(new Strengths(bench, portion.get()).whole(), bench.figure(portion.get(), Property.VOLUME)).flatMap(v -> weaker.map(c ->
+        return Amounts.both(new Strengths(bench, portion.get()).whole(), bench.figure(portion.get(), Property.VOLUME))
+                .flatMap(v -> weaker.map(c ->
                 molar(List.of(new Power(c, 1), new Power(v.first(), 1), new Power(v.second(), -1)))));
     }
 

@@ -1,0 +1,119 @@
+package tarewright.cases;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import tarewright.procedure.resolve.Property;
+
+/**
+ * What students find out recovers what was hidden from them, as far as they can read it.
+ * Each number is worked by hand in the comment beside it, with molar masses from the IUPAC abridged standard atomic weights (Prohaska
+ * et al., Pure Appl. Chem. 94 (2022) 573) and R = 8.3145 J/(mol K) (CODATA 2018).
+ */
+class FoundByStudentsTest {
+    /**
+     * 5.0 % w/v is 50 g/L / 60.052 g/mol = 0.8326 mol/L. Diluted 25 to 250, 25 mL hold 2.0815 mmol: 20.815 mL of 0.1000 mol/L
+     * alkali, read as 20.80 mL. Back: 0.1000 × 20.80 / 25.00 = 0.0832 mol/L
+     * in the flask, 0.832 mol/L in the bottle.
+     */
+    @Test
+    void aBottleIsFoundThroughItsDilutionAndPortion() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Vinegar"))
+                .block("reaction neutralising", "CH3COOH(aq) + NaOH(aq) -> NaCH3COO(aq) + H2O(l)")
+                .block("solution vinegar", "solute: acetic acid", "strength: 5.0 % w/v", "found by students: yes",
+                        "label as: Sample V")
+                .block("solution diluted", "made from: vinegar", "volume: 25.00 mL", "made up to: 250 mL")
+                .block("solution aliquot", "portion of: diluted", "volume: 25.00 mL", "portions: 3")
+                .block("solution alkali", "solute: NaOH", "strength: 0.1000 mol/L", "for: aliquot", "measure with: burette")
+                .block("reading titre", "of: volume of alkali", "read with: burette", "times: 3")
+                .text("1. In the bottle?\n\n   ```answer\n   value: strength of vinegar\n   ```\n\n2. In the flask?\n\n   "
+                        + "```answer\n   value: strength of diluted\n   ```\n")
+                .markdown()).sound();
+        assertEquals(0.8326, outcome.shown("vinegar", Property.STRENGTH), 5e-5);
+        assertEquals(20.8153, outcome.shown("diluted", Property.MOLES), 5e-4, "the flask holds all that was taken for it");
+        assertEquals(20.80, outcome.shown("alkali", Property.VOLUME), 1e-9);
+        double mean = outcome.resolved().reading("titre").orElseThrow().value().value() * 1e6;
+        assertEquals(20.80, mean, 0.1);
+        assertEquals(0.1000 * mean / 25.00 * 250 / 25.00, outcome.answer(0).shownValue(), 1e-9);
+        assertEquals(0.1000 * mean / 25.00, outcome.answer(1).shownValue(), 1e-9);
+        // Three titrations of twelve groups with a tenth to spare: what reacts with a portion is used as often.
+        assertEquals(20.80 * 3 * 12 * 1.1, outcome.shown("alkali", Property.CLASS_TOTAL), 1e-6);
+    }
+
+    /**
+     * 1.000 g of chalk, 92 % CaCO3 (100.086 g/mol): 9.192 mmol use up 18.384 of 50.00 mmol of acid. 31.616 mmol are left, 31.60
+     * mL on the burette. Found: (50.00 - 31.60) / 2 = 9.20 mmol, 0.9208 g, 92.08 %.
+     */
+    @Test
+    void aBackTitrationFindsThePurity() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Chalk"))
+                .block("reaction dissolving", "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)")
+                .block("reaction neutralising", "HCl(aq) + NaOH(aq) -> NaCl(aq) + H2O(l)")
+                .block("solid chalk", "substance: CaCO3", "mass: 1.000 g", "purity: 92 %", "found by students: yes",
+                        "weigh with: balance")
+                .block("solution acid", "solute: HCl", "strength: 1.000 mol/L", "volume: 50.00 mL", "reacts in: dissolving")
+                .block("solution alkali", "solute: NaOH", "strength: 1.000 mol/L", "for: left over of acid",
+                        "reacts in: neutralising", "measure with: burette")
+                .block("reading titre", "of: volume of alkali", "read with: burette").ask("purity of chalk", "%").markdown())
+                        .sound();
+        assertEquals(31.616, outcome.shown("acid", Property.LEFT_OVER), 5e-4);
+        assertEquals(31.60, outcome.shown("alkali", Property.VOLUME), 1e-9);
+        assertEquals(92.08, outcome.answer().shownValue(), 0.005);
+    }
+
+    /**
+     * 0.300 g, 85 % CaCO3: 2.5478 mmol, 61.72 mL at 22 °C and 101.3 kPa, read as 62 mL. Back: 2.5593 mmol, 0.25615 g, 85.38 %.
+     */
+    @Test
+    void aGasVolumeFindsThePurity() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Chalk")).front("room: 22 °C; 101.3 kPa")
+                .front("gases: ideal")
+                .block("apparatus", "syringe: gas syringe; capacity 100 mL; graduation 1 mL")
+                .block("reaction fizzing", "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)")
+                .block("solid sample", "substance: CaCO3", "mass: 0.300 g", "purity: 85 %", "found by students: yes",
+                        "weigh with: balance")
+                .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "excess over: sample", "at least: 2 times")
+                .block("gas carbon dioxide", "substance: CO2", "made by: fizzing", "in: syringe")
+                .block("reading gas read", "of: volume of carbon dioxide").ask("purity of sample", "%").markdown()).sound();
+        assertEquals(61.72, outcome.shown("carbon dioxide", Property.VOLUME), 0.005);
+        assertEquals(62, outcome.resolved().reading("gas read").orElseThrow().value().shownValue(), 1e-9);
+        assertEquals(85.38, outcome.answer().shownValue(), 0.01);
+    }
+
+    /**
+     * 0.5105 g of potassium hydrogenphthalate (204.222 g/mol) are 2.4997 mmol: 24.222 mL of 0.1032 mol/L, read as 24.20 mL.
+     * Found: 2.4997 / 24.20 = 0.10329 mol/L.
+     */
+    @Test
+    void aTitrantIsFoundByWhatIsWeighed() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Standard"))
+                .block("reaction neutralising", "KHC8H4O4(aq) + NaOH(aq) -> KNaC8H4O4(aq) + H2O(l)")
+                .block("solid standard", "substance: KHC8H4O4", "mass: 0.5105 g")
+                .block("solution alkali", "solute: NaOH", "strength: 0.1032 mol/L", "for: standard", "found by students: yes",
+                        "measure with: burette")
+                .block("reading titre", "of: volume of alkali", "read with: burette").ask("strength of alkali", "mol/L")
+                        .markdown()).sound();
+        assertEquals(24.20, outcome.shown("alkali", Property.VOLUME), 1e-9);
+        assertEquals(0.10329, outcome.answer().shownValue(), 5e-6);
+    }
+
+    /**
+     * 0.300 g, 90 % FeSO4.7H2O (278.006 g/mol): 0.9712 mmol, a fifth of it is 0.19424 mmol, 19.42 mL of 0.0100 mol/L, read as
+     * 19.40 mL. Found: 0.970 mmol, 89.89 %.
+     */
+    @Test
+    void aWeighedSaltBringsItsIon() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Iron"))
+                .block("reaction redox", "MnO4^-(aq) + Fe^2+(aq) + H^+(aq) -> Mn^2+(aq) + Fe^3+(aq) + H2O(l)")
+                .block("solid tablet", "substance: FeSO4.7H2O", "acts as: Fe^2+", "mass: 0.300 g", "purity: 90 %",
+                        "found by students: yes", "weigh with: balance")
+                .block("solution acid", "solute: H2SO4", "strength: 1.0 mol/L", "volume: 25 mL")
+                .block("solution purple", "solute: KMnO4", "strength: 0.0100 mol/L", "for: tablet", "measure with: burette")
+                .block("reading titre", "of: volume of purple", "read with: burette").ask("purity of tablet", "%").markdown())
+                        .sound();
+        assertEquals(19.40, outcome.shown("purple", Property.VOLUME), 1e-9);
+        assertEquals(89.89, outcome.answer().shownValue(), 0.005);
+        // 25 mmol of sulfuric acid bring 50 mmol of hydrogen ions for 8 × 0.194 mmol: 32.2 times.
+        assertEquals(32.2, outcome.shown("acid", Property.EXCESS), 0.05);
+    }
+}
