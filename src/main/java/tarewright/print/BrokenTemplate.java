@@ -3,8 +3,8 @@ package tarewright.print;
 import java.util.Optional;
 
 /**
- * A template that cannot be used: the mistake of whoever changed it, so it names the file and the place.
- * The templates that we pack never cause one.
+ * A template that cannot be used: the mistake of whoever changed it, so it names the file and the place. The templates that we
+ * pack never cause one.
  */
 public final class BrokenTemplate extends RuntimeException {
     private static final long serialVersionUID = 1L;

@@ -47,8 +47,8 @@ final class Fonts {
     }
 
     /**
-     * Makes the faces known to one run of the layout, each by its family and as a last resort for every other.
-     * A face is put into the file only when a glyph of it is used, and then only its used part.
+     * Makes the faces known to one run of the layout, each by its family and as a last resort for every other. A face is put
+     * into the file only when a glyph of it is used, and then only its used part.
      */
     void use(PdfBoxFontResolver resolver, PDDocument document) {
         for (Face face : faces) {
@@ -61,7 +61,8 @@ final class Fonts {
     /** The characters of a text that no face has: they would print as {@code #}. */
     SortedSet<Integer> missing(String text) {
         SortedSet<Integer> missing = new TreeSet<>();
-        text.codePoints().filter(c -> !invisible(c)).distinct().filter(c -> faces.stream().noneMatch(f -> f.has(c))).forEach(missing::add);
+        text.codePoints().filter(c -> !invisible(c)).distinct().filter(c -> faces.stream().noneMatch(f -> f.has(c)))
+                .forEach(missing::add);
         return Collections.unmodifiableSortedSet(missing);
     }
 

@@ -6,8 +6,8 @@ import java.util.function.UnaryOperator;
 import tarewright.document.Text;
 
 /**
- * Keeps on one line what has no space in it: the layout engine would end a line at any change of style, between {@code H} and its
- * subscript or between a bold amount and the comma behind it. Such neighbours are put into one {@link Whole}.
+ * Keeps on one line what has no space in it: the layout engine would end a line at any change of style, between {@code H} and
+ * its subscript or between a bold amount and the comma behind it. Such neighbours are put into one {@link Whole}.
  */
 final class Glue {
     /** Neighbours without a space between them, at least two. */

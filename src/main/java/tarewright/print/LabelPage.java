@@ -1,9 +1,12 @@
 package tarewright.print;
 
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 import tarewright.document.Piece;
 import tarewright.document.Sheet;
 import tarewright.document.Text;
@@ -12,6 +15,9 @@ import tarewright.document.Text;
 final class LabelPage {
     /** So much less for each row that rounding in the layout never sends the last one to another page. */
     private static final double SLACK = 0.15;
+
+    /** The engine lays out in twentieths of a CSS pixel, 96 of which make an inch. */
+    private static final double MILLIMETRES_IN_DOT = 25.4 / 96 / 20;
 
     private LabelPage() {
     }
@@ -34,15 +40,24 @@ final class LabelPage {
         return rows;
     }
 
-    /** How many pages the labels take if each stays in its place. */
-    static int pages(Piece.Labels labels) {
-        int each = labels.grid().columns() * labels.grid().rows();
-        return Math.max(1, (labels.labels().size() + each - 1) / each);
+    /** Whether a row of labels has grown higher than the page says in {@code data-height}, which pushes the others off their places. */
+    static boolean spilled(PdfBoxRenderer laidOut) {
+        NodeList divisions = laidOut.getDocument().getElementsByTagName("div");
+        for (int i = 0; i < divisions.getLength(); i++) {
+            Element row = (Element) divisions.item(i);
+            if (row.hasAttribute("data-height")) {
+                double height = laidOut.getSharedContext().getBoxById(row.getAttribute("id")).getHeight() * MILLIMETRES_IN_DOT;
+                if (height > Double.parseDouble(row.getAttribute("data-height")) + SLACK) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /**
-     * Roomy, large, middle or small print, one size for a whole sheet, by the room that the fullest label leaves for a letter. Small is 7 pt:
-     * an x-height of 1.2 mm, the least that Regulation (EU) 2024/2865 asks of a label (from memory).
+     * Roomy, large, middle or small print, one size for a whole sheet, by the room that the fullest label leaves for a letter.
+     * Small is 7 pt: an x-height of 1.2 mm, the least that Regulation (EU) 2024/2865 asks of a label (from memory).
      */
     private static String print(Piece.Labels labels, double area) {
         int fullest = labels.labels().stream().mapToInt(LabelPage::letters).max().orElse(0);
@@ -53,7 +68,8 @@ final class LabelPage {
     private static int letters(Piece.Label label) {
         List<Text> big = new ArrayList<>(label.name());
         big.addAll(label.detail());
-        int small = label.statements().stream().mapToInt(String::length).sum() + label.foot().stream().mapToInt(String::length).sum();
+        int small = label.statements().stream().mapToInt(String::length).sum() + label.foot().stream().mapToInt(String::length)
+                .sum();
         return 2 * PlainText.bare(big).length() + small + 30 * label.pictograms().size();
     }
 

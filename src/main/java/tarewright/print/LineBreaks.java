@@ -6,8 +6,8 @@ import java.util.Locale;
 
 /**
  * Where a line may end: at a space, behind a hyphen or a dash between letters, at a mark for it (U+200B, U+00AD), and beside an
- * ideograph where the usual rules allow it. Elsewhere those rules are too free for chemistry: they break {@code g/mol} at its stroke,
- * {@code −5 °C} behind its sign and {@code 2-methylpropan-2-ol} behind a figure.
+ * ideograph where the usual rules allow it. Elsewhere those rules are too free for chemistry: they break {@code g/mol} at its
+ * stroke, {@code −5 °C} behind its sign and {@code 2-methylpropan-2-ol} behind a figure.
  */
 final class LineBreaks implements FSTextBreaker {
     private final BreakIterator usual = BreakIterator.getLineInstance(Locale.ROOT);

@@ -14,8 +14,10 @@ final class Nothing {
 
     static void fetched(PdfRendererBuilder builder) {
         builder.useUriResolver((base, address) -> null);
-        builder.useExternalResourceAccessControl((address, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
-        builder.useExternalResourceAccessControl((address, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
+        builder.useExternalResourceAccessControl((address, type) -> false,
+                ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+        builder.useExternalResourceAccessControl((address, type) -> false,
+                ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
         FSStreamFactory empty = address -> new Empty();
         builder.useProtocolsStreamImplementation(empty, "http", "https", "file", "jar", "data", "classpath", "ftp");
     }

@@ -48,33 +48,35 @@ public final class PdfPrinter {
         Document page = read(markup, Xhtml.template(sheet));
         List<String> remarks = new ArrayList<>();
         try (PDDocument document = new PDDocument()) {
-            lay(page, document, remarks);
+            boolean spilled = lay(page, document, remarks);
             TagTidy.tidy(document);
             Stamp.of(sheet, PRODUCER, markup).put(document);
             ByteArrayOutputStream out = new ByteArrayOutputStream(65_536);
             document.save(out, CompressParameters.DEFAULT_COMPRESSION);
-            return new Printed(out.toByteArray(), document.getNumberOfPages(), fonts.missing(shown(page)), remarks);
+            return new Printed(out.toByteArray(), document.getNumberOfPages(), fonts.missing(shown(page)), spilled,
+                    remarks);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     /**
-     * Lays out and paints. Meanwhile the thread looks for services in the Java runtime alone: the engine asks for an XML library at each
-     * print, and another one on the class path would be searched for, at a fifth of the time, and change the bytes.
+     * Lays out and paints. Meanwhile the thread looks for services in the Java runtime alone: the engine asks for an XML
+     * library at each print, and another one on the class path would be searched for, at a fifth of the time, and change the
+     * bytes.
      */
-    private void lay(Document page, PDDocument document, List<String> remarks) throws IOException {
+    private boolean lay(Document page, PDDocument document, List<String> remarks) throws IOException {
         Thread thread = Thread.currentThread();
         ClassLoader before = thread.getContextClassLoader();
         thread.setContextClassLoader(ClassLoader.getPlatformClassLoader());
         try {
-            paint(page, document, remarks);
+            return paint(page, document, remarks);
         } finally {
             thread.setContextClassLoader(before);
         }
     }
 
-    private void paint(Document page, PDDocument document, List<String> remarks) throws IOException {
+    private boolean paint(Document page, PDDocument document, List<String> remarks) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);
         builder.withW3cDocument(page, null);
@@ -90,6 +92,7 @@ public final class PdfPrinter {
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             fonts.use(renderer.getFontResolver(), document);
             renderer.createPDFWithoutClosing();
+            return LabelPage.spilled(renderer);
         }
     }
 

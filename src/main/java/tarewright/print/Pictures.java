@@ -8,7 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import tarewright.document.Piece;
 
-/** Drawings as markup for a template, each with the words that stand in for it: the packed pictograms and signs, and those of a sheet. */
+/**
+ * Drawings as markup for a template, each with the words that stand in for it: the packed pictograms and signs, and those of a
+ * sheet.
+ */
 final class Pictures {
     private final Map<String, SafeSvg> packed = new HashMap<>();
 
@@ -32,7 +35,8 @@ final class Pictures {
     }
 
     TemplateMarkupOutputModel<?> drawing(Piece.Drawing drawing) {
-        String size = String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", drawing.widthMillimetres(), drawing.heightMillimetres());
+        String size = String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", drawing.widthMillimetres(),
+                drawing.heightMillimetres());
         return markup(SafeSvg.of(drawing.svg()).markup("drawing", size, SafeXml.clean(drawing.spoken()), ""));
     }
 

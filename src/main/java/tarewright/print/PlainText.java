@@ -7,8 +7,8 @@ import tarewright.document.Sheet;
 import tarewright.document.Text;
 
 /**
- * A whole document as readable text, for golden files and for places that hold no markup.
- * Marks: {@code **bold**}, {@code «amount»}, {@code [____ what goes here]}, {@code [=the key's value]}, {@code ~struck~}.
+ * A whole document as readable text, for golden files and for places that hold no markup. Marks: {@code **bold**}, {@code
+ * «amount»}, {@code [____ what goes here]}, {@code [=the key's value]}, {@code ~struck~}.
  */
 public final class PlainText {
     private PlainText() {
@@ -87,7 +87,8 @@ public final class PlainText {
         } else if (piece instanceof Piece.Together p) {
             pieces(p.inside(), lines);
         } else if (piece instanceof Piece.FormLine p) {
-            lines.add(String.join("  ", p.fields().stream().map(f -> f.label() + " " + "_".repeat(Math.max(1, f.share()) * 4)).toList()));
+            lines.add(String.join("  ", p.fields().stream().map(f -> f.label() + " " + "_".repeat(Math.max(1, f.share()) * 4))
+                    .toList()));
         } else if (piece instanceof Piece.NewPage) {
             lines.add("---- new page");
         } else {

@@ -11,9 +11,11 @@ import java.util.TreeSet;
  * @param pdf the file's bytes: the same sheet and templates give the same bytes
  * @param pages how many, from 1
  * @param missing code points that no typeface of ours has, in order: each prints as {@code #}, so a person must be told
+ * @param spilled a label holds more than its field, so that the labels below no longer lie on those of the paper
  * @param remarks what the layout engine had to say, in its own words: a style that it does not know, an address that was refused
  */
-public record Printed(byte[] pdf, int pages, SortedSet<Integer> missing, List<String> remarks) {
+public record Printed(byte[] pdf, int pages, SortedSet<Integer> missing, boolean spilled,
+        List<String> remarks) {
     public Printed {
         pdf = pdf.clone();
         missing = Collections.unmodifiableSortedSet(new TreeSet<>(missing));

@@ -5,8 +5,8 @@ import java.util.List;
 import tarewright.document.Text;
 
 /**
- * The right side of a worked line, cut before each relation sign, so that a long line goes on at the next of them. A relation too long
- * for one line is cut before its operators as well.
+ * The right side of a worked line, cut before each relation sign, so that a long line goes on at the next of them. A relation
+ * too long for one line is cut before its operators as well.
  */
 final class Relations {
     private static final String SIGNS = "=≈≤≥<>→";
@@ -71,7 +71,8 @@ final class Relations {
 
     /** A sign with a space or an end on both sides; others belong to a formula, a unit or a code. */
     private static boolean standsAlone(String text, int at, String signs) {
-        return signs.indexOf(text.charAt(at)) >= 0 && (at == 0 || text.charAt(at - 1) == ' ') && (at + 1 == text.length() || text.charAt(at + 1) == ' ');
+        return signs.indexOf(text.charAt(at)) >= 0 && (at == 0 || text.charAt(at - 1) == ' ') && (at + 1 == text.length()
+                || text.charAt(at + 1) == ' ');
     }
 
     private static void addWords(List<Text> open, String words) {
@@ -87,7 +88,9 @@ final class Relations {
         open.clear();
     }
 
-    /** A space at the end is not counted in the width that the layout engine gives to a piece, and would push its last word out. */
+    /**
+     * A space at the end is not counted in the width that the layout engine gives to a piece, and would push its last word out.
+     */
     private static List<Text> trimmed(List<Text> piece) {
         List<Text> kept = new ArrayList<>(piece);
         while (!kept.isEmpty() && kept.get(kept.size() - 1) instanceof Text.Words words) {

@@ -10,17 +10,17 @@ import org.w3c.dom.Node;
 import org.xml.sax.SAXException;
 
 /**
- * A vector drawing that has been read and holds shapes in flat colours only: no script, no link, no picture from elsewhere, no text,
- * no opacity and no gradient (PDF/A refuses both). It is written anew from what was read, so nothing else can come along.
+ * A vector drawing that has been read and holds shapes in flat colours only: no script, no link, no picture from elsewhere, no
+ * text, no opacity and no gradient (PDF/A refuses both). It is written anew from what was read, so nothing else can come along.
  */
 final class SafeSvg {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     /** A drawing without an alternative fails PDF/UA, so it is at least said to be one. */
     private static final String NAMELESS = "drawing";
     private static final Set<String> SHAPES = Set.of("g", "path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
-    private static final Set<String> ATTRIBUTES = new TreeSet<>(List.of("d", "x", "y", "x1", "y1", "x2", "y2", "width", "height", "cx", "cy",
-            "r", "rx", "ry", "points", "transform", "fill", "fill-rule", "stroke", "stroke-width", "stroke-linecap", "stroke-linejoin",
-            "stroke-dasharray", "stroke-miterlimit"));
+    private static final Set<String> ATTRIBUTES = new TreeSet<>(List.of("d", "x", "y", "x1", "y1", "x2", "y2", "width", "height",
+            "cx", "cy", "r", "rx", "ry", "points", "transform", "fill", "fill-rule", "stroke", "stroke-width", "stroke-linecap",
+            "stroke-linejoin", "stroke-dasharray", "stroke-miterlimit"));
 
     private final String viewBox;
     private final String title;
@@ -35,7 +35,8 @@ final class SafeSvg {
     /**
      * Reads a drawing.
      *
-     * @throws IllegalArgumentException if it holds anything but shapes and a title: drawings are made by the program, never by an author
+     * @throws IllegalArgumentException if it holds anything but shapes and a title: drawings are made by the program, never by
+     * an author
      */
     static SafeSvg of(String svg) {
         Element root;

@@ -43,7 +43,9 @@ final class SafeXml {
         }
     }
 
-    /** XML 1.0 has no place for most control characters and for halves of a surrogate pair: the replacement character stands in. */
+    /**
+     * XML 1.0 has no place for most control characters and for halves of a surrogate pair: the replacement character stands in.
+     */
     static String clean(String text) {
         if (text.codePoints().allMatch(SafeXml::allowed)) {
             return text;

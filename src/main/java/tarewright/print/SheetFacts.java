@@ -117,7 +117,10 @@ final class SheetFacts {
         return out.toString();
     }
 
-    /** What a template needs beyond the components, or in place of one. Each piece is converted once: its headings are numbered by it. */
+    /**
+     * What a template needs beyond the components, or in place of one. Each piece is converted once: its headings are numbered
+     * by it.
+     */
     private void own(Record record, Map<String, Object> fields) {
         if (record instanceof Piece.Heading heading) {
             heading(heading, fields);
@@ -155,7 +158,10 @@ final class SheetFacts {
         }
     }
 
-    /** A level is never skipped in the tags, whatever the sheet does: a reader who moves by headings would look for the missing one. */
+    /**
+     * A level is never skipped in the tags, whatever the sheet does: a reader who moves by headings would look for the missing
+     * one.
+     */
     private void heading(Piece.Heading heading, Map<String, Object> fields) {
         int tag = Math.max(2, Math.min(heading.level(), deepestHeading + 1));
         deepestHeading = tag;
@@ -178,7 +184,10 @@ final class SheetFacts {
         return numbered;
     }
 
-    /** The width of the left sides, in widths of a figure: the layout engine takes text with formulas in it for narrower than it is. */
+    /**
+     * The width of the left sides, in widths of a figure: the layout engine takes text with formulas in it for narrower than it
+     * is.
+     */
     private static String leftWidth(Piece.Working working) {
         int longest = working.lines().stream().map(line -> PlainText.bare(line.left())).mapToInt(String::length).max().orElse(0);
         return Integer.toString(Math.min(longest + 1, WIDEST_LEFT));

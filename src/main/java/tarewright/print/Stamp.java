@@ -17,8 +17,8 @@ import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import tarewright.document.Sheet;
 
 /**
- * What a PDF file says of itself: title, subject, dates and identity. None of it comes from the clock, so that a second print of
- * the same sheet gives the same bytes; the identity is a digest of the page.
+ * What a PDF file says of itself: title, subject, dates and identity. None of it comes from the clock, so that a second print
+ * of the same sheet gives the same bytes; the identity is a digest of the page.
  */
 final class Stamp {
     /** The same for every file: when a sheet was made is said by its version, which the footer prints. */
@@ -65,7 +65,10 @@ final class Stamp {
         document.getDocumentCatalog().setMetadata(metadata);
     }
 
-    /** Written here, since the layout engine's own packet takes the clock's time and changes with the XML library that is at hand. */
+    /**
+     * Written here, since the layout engine's own packet takes the clock's time and changes with the XML library that is at
+     * hand.
+     */
     private String packet() {
         return Packed.text("print/packet.xml").replace("@title@", xml(title)).replace("@subject@", xml(subject))
                 .replace("@producer@", xml(producer)).replace("@date@", DATE);

@@ -44,7 +44,10 @@ final class TableFacts {
         return cells;
     }
 
-    /** A width in em, or nothing. The layout engine knows how wide a word is, but takes a formula for no wider than its widest part. */
+    /**
+     * A width in em, or nothing. The layout engine knows how wide a word is, but takes a formula for no wider than its widest
+     * part.
+     */
     private String atLeast(int column) {
         boolean fits = letters.stream().mapToInt(Integer::intValue).sum() <= WIDEST_TABLE;
         return fits && letters.get(column) > 0 ? String.format(Locale.ROOT, "%.1f", letters.get(column) * LETTER_IN_EM) : "";

@@ -9,8 +9,8 @@ import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
- * Puts the tag tree in order once it is made: tags that hold nothing go (the foot of every table, the end of a line), and within a
- * line of text a part is a Span, though the layout engine calls the halves of a fraction Div.
+ * Puts the tag tree in order once it is made: tags that hold nothing go (the foot of every table, the end of a line), and
+ * within a line of text a part is a Span, though the layout engine calls the halves of a fraction Div.
  */
 final class TagTidy {
     private static final COSName KIDS = COSName.K;

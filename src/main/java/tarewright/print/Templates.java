@@ -25,7 +25,8 @@ import java.util.Optional;
 import java.util.TimeZone;
 
 /**
- * The templates and style sheets of the documents: those packed with the program, and over them, file by file, those of one folder.
+ * The templates and style sheets of the documents: those packed with the program, and over them, file by file, those of one
+ * folder.
  *
  * <p>A template is text that another person wrote, so it gets text and nothing else: no Java class, no method, no file outside
  * its folder (a link that leads out of the folder is refused as well), no address.
@@ -94,7 +95,8 @@ public final class Templates {
             throw new BrokenTemplate(e.getTemplateName(), Optional.of(e.getLineNumber()), Optional.of(e.getColumnNumber()),
                     e.getEditorMessage());
         } catch (TemplateException e) {
-            throw new BrokenTemplate(Optional.ofNullable(e.getTemplateSourceName()).orElse(name), Optional.ofNullable(e.getLineNumber()),
+            throw new BrokenTemplate(Optional.ofNullable(e.getTemplateSourceName()).orElse(name),
+                    Optional.ofNullable(e.getLineNumber()),
                     Optional.ofNullable(e.getColumnNumber()), says(e));
         } catch (IOException | SecurityException e) {
             throw new BrokenTemplate(name, Optional.empty(), Optional.empty(), String.valueOf(e.getMessage()));

@@ -40,7 +40,8 @@ class FileTest {
                 List<String> marks = new ArrayList<>();
                 PDOutlineItem top = document.getDocumentCatalog().getDocumentOutline().getFirstChild();
                 top.children().forEach(item -> marks.add(item.getTitle()));
-                assertEquals(List.of("What this is for", "Safety", "What you need", "What to do", "Readings", "Graph", "Questions"), marks);
+                assertEquals(List.of("What this is for", "Safety", "What you need", "What to do", "Readings", "Graph",
+                        "Questions"), marks);
                 assertNotNull(top.getFirstChild().getDestination());
             }
         }
@@ -66,7 +67,7 @@ class FileTest {
     }
 
     @Test
-    @DisplayName("the same sheet gives the same bytes: a second time, another printer, another locale and time zone, after other sheets")
+    @DisplayName("the same sheet gives the same bytes: a second time, by another printer, in another locale and time zone")
     void sameBytes() {
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
@@ -100,7 +101,8 @@ class FileTest {
         assertArrayEquals(SrgbProfile.bytes(), packed);
         java.awt.color.ICC_ColorSpace ours = new java.awt.color.ICC_ColorSpace(java.awt.color.ICC_Profile.getInstance(packed));
         java.awt.color.ColorSpace theirs = java.awt.color.ColorSpace.getInstance(java.awt.color.ColorSpace.CS_sRGB);
-        for (float[] rgb : new float[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {1, 1, 1}, {0.2f, 0.5f, 0.8f}, {0.02f, 0.02f, 0.02f}}) {
+        for (float[] rgb : new float[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {1, 1, 1}, {0.2f, 0.5f, 0.8f}, {0.02f, 0.02f,
+                0.02f}}) {
             float[] a = ours.toCIEXYZ(rgb);
             float[] b = theirs.toCIEXYZ(rgb);
             for (int i = 0; i < 3; i++) {

@@ -23,7 +23,7 @@ class GoldenTest {
 
     @ParameterizedTest
     @MethodSource("sheets")
-    @DisplayName("the tag tree of each document: every word in reading order, headings, lists, tables, stand-ins for pictures and formulas")
+    @DisplayName("the tag tree of each document: words in reading order, headings, lists, tables, stand-ins for pictures and formulas")
     void tagTree(Sheet sheet) {
         Golden.check(sheet.kind().word() + ".tags.txt", TagTree.of(PRINTER.print(sheet)));
     }

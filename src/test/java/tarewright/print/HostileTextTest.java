@@ -26,8 +26,10 @@ class HostileTextTest {
         List<Piece> pieces = new ArrayList<>();
         pieces.add(new Piece.Heading(2, line));
         pieces.add(new Piece.FormLine(List.of(new Piece.FormField(text, 1))));
-        pieces.add(new Piece.Paragraph(List.of(new Text.Strong(line), new Text.Code(text), new Text.Symbol(text), new Text.Subscript(text),
-                new Text.Chemical(line, text), new Text.Blank(4, text), new Text.Fraction(line, line), new Text.Arrow(text, line))));
+        pieces.add(new Piece.Paragraph(List.of(new Text.Strong(line), new Text.Code(text), new Text.Symbol(text),
+                new Text.Subscript(text),
+                new Text.Chemical(line, text), new Text.Blank(4, text), new Text.Fraction(line, line), new Text.Arrow(text,
+                        line))));
         pieces.add(new Piece.Paragraph(List.of(new Text.Quantity(text))));
         pieces.add(new Piece.Paragraph(List.of(new Text.Filled(text))));
         pieces.add(new Piece.Steps(1, List.of(List.of(new Piece.Caution(text, 1, line, line, line), inside.get(0)))));
@@ -38,19 +40,22 @@ class HostileTextTest {
         pieces.add(new Piece.Note(text, inside));
         pieces.add(new Piece.Hazard(line, line, List.of(text, "GHS02"), text, List.of(text), text, false));
         pieces.add(new Piece.Signs(List.of(new Piece.Sign(text, text))));
-        return new Sheet(Sheet.Kind.HANDOUT, text.isBlank() ? "x" : text, text, text, text, "en", Sheet.Paper.A4, text, new Sheet.PageWords(text, text), pieces);
+        return new Sheet(Sheet.Kind.HANDOUT, text.isBlank() ? "x" : text, text, text, text, "en", Sheet.Paper.A4, text,
+                new Sheet.PageWords(text, text), pieces);
     }
 
     @Test
     @DisplayName("signs that mean something to a template or a browser come out as text")
     void asText() {
-        List<String> texts = List.of("${sheet.title}", "<#include \"/etc/passwd\">", "<@all x/>", "[=1+1]", "<script>x</script>", "]]>", "a & b; &amp; &lt;",
+        List<String> texts = List.of("${sheet.title}", "<#include \"/etc/passwd\">", "<@all x/>", "[=1+1]", "<script>x</script>",
+                "]]>", "a & b; &amp; &lt;",
                 "\"'>", "<!-- no -->", "<?pi?>", "</style>", "url(file:///etc/hosts)", "{{x}}", "--", "\\u0041");
         Printed printed = PRINTER.print(everywhere(String.join(" ", texts)));
         assertEquals(List.of(), printed.remarks());
         String page = Pdf.letters(printed);
         for (String text : texts) {
-            assertTrue(count(page, text.replace(" ", "")) >= 25, text + " was printed only " + count(page, text.replace(" ", "")) + " times:\n" + page);
+            assertTrue(count(page, text.replace(" ", "")) >= 25, text + " was printed only " + count(page, text.replace(" ", ""))
+                    + " times:\n" + page);
         }
     }
 
@@ -94,14 +99,18 @@ class HostileTextTest {
     @DisplayName("a drawing holds shapes and nothing else")
     void drawings() {
         String head = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\">";
-        assertTrue(SafeSvg.of(head + "<rect width=\"5\" height=\"5\"/></svg>").markup("drawing", "", "a \"square\" & more", "").contains(
+        assertTrue(SafeSvg.of(head + "<rect width=\"5\" height=\"5\"/></svg>").markup("drawing", "", "a \"square\" & more", "")
+                .contains(
                 "alt=\"a &quot;square&quot; &amp; more\""));
-        for (String bad : List.of("<script>x</script>", "<image href=\"file:///etc/hosts\"/>", "<use href=\"#a\"/>", "<text>x</text>",
-                "<rect onclick=\"x\"/>", "<rect style=\"fill:url(http://x)\"/>", "<rect fill=\"url(#a)\"/>", "<foreignObject/>", "<style>x</style>",
+        for (String bad : List.of("<script>x</script>", "<image href=\"file:///etc/hosts\"/>", "<use href=\"#a\"/>",
+                "<text>x</text>",
+                "<rect onclick=\"x\"/>", "<rect style=\"fill:url(http://x)\"/>", "<rect fill=\"url(#a)\"/>", "<foreignObject/>",
+                        "<style>x</style>",
                 "<g xmlns=\"http://www.w3.org/1999/xhtml\"/>", "words", "<rect opacity=\"0.5\"/>", "<linearGradient/>")) {
             assertThrows(IllegalArgumentException.class, () -> SafeSvg.of(head + bad + "</svg>"), bad);
         }
-        assertThrows(IllegalArgumentException.class, () -> SafeSvg.of("<!DOCTYPE svg [<!ENTITY x SYSTEM \"file:///etc/hosts\">]>" + head + "&x;</svg>"));
+        assertThrows(IllegalArgumentException.class, () -> SafeSvg.of("<!DOCTYPE svg [<!ENTITY x SYSTEM \"file:///etc/hosts\">]>"
+                + head + "&x;</svg>"));
         assertThrows(IllegalArgumentException.class, () -> SafeSvg.of("<svg/>"));
     }
 
@@ -113,7 +122,8 @@ class HostileTextTest {
             for (int number = 0; number < 100; number++) {
                 String code = kind.equals("GHS0") ? kind + number : String.format("%s%02d", kind, number);
                 if (Packed.has("pictograms/" + code.toLowerCase(java.util.Locale.ROOT) + ".svg")) {
-                    assertFalse(SafeSvg.of(Packed.text("pictograms/" + code.toLowerCase(java.util.Locale.ROOT) + ".svg")).title().isEmpty(), code);
+                    assertFalse(SafeSvg.of(Packed.text("pictograms/" + code.toLowerCase(java.util.Locale.ROOT)
+                            + ".svg")).title().isEmpty(), code);
                     drawn++;
                 }
             }

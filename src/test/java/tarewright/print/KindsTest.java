@@ -21,7 +21,8 @@ import tarewright.document.Text;
 /** Every kind of piece and text has a macro, plain words, and a place in the samples that the other tests print. */
 class KindsTest {
     private static Set<String> all() {
-        return Stream.of(Piece.class, Text.class).flatMap(k -> Arrays.stream(k.getPermittedSubclasses())).map(Class::getSimpleName)
+        return Stream.of(Piece.class, Text.class).flatMap(k -> Arrays.stream(k.getPermittedSubclasses()))
+                .map(Class::getSimpleName)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
@@ -76,7 +77,8 @@ class KindsTest {
             list.forEach(KindsTest::plain);
         } else {
             assertFalse(value instanceof Number, String.valueOf(value));
-            assertTrue(value instanceof String || value instanceof Boolean || value instanceof freemarker.core.TemplateMarkupOutputModel,
+            assertTrue(value instanceof String || value instanceof Boolean
+                    || value instanceof freemarker.core.TemplateMarkupOutputModel,
                     String.valueOf(value));
         }
     }

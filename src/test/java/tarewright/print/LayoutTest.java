@@ -26,7 +26,8 @@ import tarewright.document.Text;
 /** Where things stand on the laid-out page. What is asked of it is common practice at the bench, no source, unless said. */
 class LayoutTest {
     private static final double MM = 72 / 25.4;
-    private static final String FILLER = "Swirl the flask gently until the solid has gone. Then warm the mixture and measure the volume of gas at room temperature. ";
+    private static final String FILLER = "Swirl the flask gently until the solid has gone. "
+            + "Then warm the mixture and measure the volume of gas at room temperature. ";
 
     private static final PdfPrinter PRINTER = new PdfPrinter(Templates.packed());
 
@@ -65,7 +66,8 @@ class LayoutTest {
     @Test
     @DisplayName("a step longer than a page is printed whole, over pages")
     void endlessStep() {
-        Printed printed = print(Sheet.Paper.A4, List.of(new Piece.Steps(1, List.of(List.of(p(w("Stepstart. " + FILLER.repeat(60) + "Stepend.")))))));
+        Printed printed = print(Sheet.Paper.A4, List.of(new Piece.Steps(1, List.of(List.of(p(w("Stepstart. " + FILLER.repeat(60)
+                + "Stepend.")))))));
         List<String> pages = Pdf.pages(printed);
         assertTrue(Pdf.pageOf(pages, "Stepstart") < Pdf.pageOf(pages, "Stepend"));
     }
@@ -95,7 +97,8 @@ class LayoutTest {
                 pieces.add(p(w("line " + i)));
             }
             pieces.add(h(2, "Headinghere"));
-            pieces.add(new Piece.Table(t("Captionhere"), List.of(t("Columnhere")), List.of(List.of(t("Cellhere")), List.of(t("second"))), List.of(false), false,
+            pieces.add(new Piece.Table(t("Captionhere"), List.of(t("Columnhere")), List.of(List.of(t("Cellhere")),
+                    List.of(t("second"))), List.of(false), false,
                     Piece.Use.FILL));
             List<String> pages = Pdf.pages(print(Sheet.Paper.A4, pieces));
             int page = Pdf.pageOf(pages, "Cellhere");
@@ -112,7 +115,8 @@ class LayoutTest {
         for (int i = 0; i < 80; i++) {
             rows.add(List.of(t("Rowstart" + i + "x " + FILLER + "Rowend" + i + "x"), t("1 g")));
         }
-        Printed printed = print(Sheet.Paper.A4, List.of(new Piece.Table(t("Long"), List.of(t("Columnhere"), t("amount")), rows, List.of(false, true), false, Piece.Use.READ)));
+        Printed printed = print(Sheet.Paper.A4, List.of(new Piece.Table(t("Long"), List.of(t("Columnhere"), t("amount")), rows,
+                List.of(false, true), false, Piece.Use.READ)));
         List<String> pages = Pdf.pages(printed);
         assertTrue(pages.size() >= 3);
         for (String page : pages) {
@@ -136,7 +140,8 @@ class LayoutTest {
                 pieces.add(p(w("line " + i)));
             }
             pieces.add(h(2, "Headinghere"));
-            pieces.add(new Piece.Table(List.of(), List.of(t("Columnhere"), t("what to do")), rows, List.of(false), false, Piece.Use.READ));
+            pieces.add(new Piece.Table(List.of(), List.of(t("Columnhere"), t("what to do")), rows, List.of(false), false,
+                    Piece.Use.READ));
             List<String> pages = Pdf.pages(print(Sheet.Paper.A4, pieces));
             int page = Pdf.pageOf(pages, "Row0x");
             assertEquals(page, Pdf.pageOf(pages, "Columnhere"), "after " + lines + " lines");
@@ -189,12 +194,15 @@ class LayoutTest {
         List<Piece.WorkedLine> worked = List.of(
                 new Piece.WorkedLine(List.of(new Text.Symbol("n"), w("(Mg)")), t("= 0.079 g / 24.305 g/mol = 3.25 mmol"), ""),
                 new Piece.WorkedLine(List.of(new Text.Symbol("V"), w("(gas, moist, as read)")),
-                        t("= 3.25 mmol × 8.314 kPa L/(mol K) × 293.15 K / (101.3 kPa − 2.3 kPa) = 0.0800 L = 80.0 mL = 0.0800 dm3 = 80.0 cm3 = 80 000 mm3"), ""));
+                        t("= 3.25 mmol × 8.314 kPa L/(mol K) × 293.15 K / (101.3 kPa − 2.3 kPa) "
+                                + "= 0.0800 L = 80.0 mL = 0.0800 dm3 = 80.0 cm3 = 80 000 mm3"), ""));
         List<Pdf.Line> lines = Pdf.lines(print(Sheet.Paper.A4, List.of(new Piece.Working(worked))));
-        List<Pdf.Line> starts = lines.stream().filter(l -> l.words().startsWith("= 0.079") || l.words().startsWith("= 3.25 mmol ×")).toList();
+        List<Pdf.Line> starts = lines.stream().filter(l -> l.words().startsWith("= 0.079")
+                || l.words().startsWith("= 3.25 mmol ×")).toList();
         assertEquals(2, starts.size(), lines.toString());
         assertEquals(starts.get(0).left(), starts.get(1).left(), 0.6);
-        List<Pdf.Line> below = lines.stream().filter(l -> !l.words().isBlank() && l.baseline() > starts.get(1).baseline() + 5 && l.baseline() < starts.get(1).baseline() + 40).toList();
+        List<Pdf.Line> below = lines.stream().filter(l -> !l.words().isBlank() && l.baseline() > starts.get(1).baseline() + 5
+                && l.baseline() < starts.get(1).baseline() + 40).toList();
         assertFalse(below.isEmpty(), "the long line was not broken");
         for (Pdf.Line line : below) {
             assertTrue(line.words().strip().matches("[=×/+−].*"), "a line that begins with `" + line.words() + "`");
@@ -205,10 +213,11 @@ class LayoutTest {
     @Test
     @DisplayName("the foot of every page says which sheet it is, which version and which page")
     void footer() {
+        String foot = "H1 · Hydrogen from magnesium ribbon · Handout · v7k2 · Fennick Quay Evening College";
         Printed printed = PRINTER.print(SampleSheets.handout(Sheet.Paper.A4));
         List<String> pages = Pdf.pages(printed);
         for (int i = 0; i < pages.size(); i++) {
-            assertTrue(pages.get(i).contains("H1 · Hydrogen from magnesium ribbon · Handout · v7k2 · Fennick Quay Evening College"), pages.get(i));
+            assertTrue(pages.get(i).contains(foot), pages.get(i));
             assertTrue(pages.get(i).contains("page " + (i + 1) + " of " + pages.size()), pages.get(i));
         }
     }
@@ -223,10 +232,12 @@ class LayoutTest {
             List<Piece.Label> labels = new ArrayList<>();
             int count = grid[0] * grid[1] + 2;
             for (int i = 0; i < count; i++) {
-                labels.add(new Piece.Label(t("Bottle" + i + "x"), t("0.10 mol/L"), List.of("GHS07"), "Warning", List.of("H319 Causes serious eye irritation."), List.of("foot"), true));
+                labels.add(new Piece.Label(t("Bottle" + i + "x"), t("0.10 mol/L"), List.of("GHS07"), "Warning",
+                        List.of("H319 Causes serious eye irritation."), List.of("foot"), true));
             }
             Piece.LabelGrid fields = new Piece.LabelGrid(grid[0], grid[1], 15, 8);
-            Printed printed = PRINTER.print(SampleSheets.sheet(Sheet.Kind.LABELS, "Labels", paper, List.of(new Piece.Labels(fields, labels))));
+            Printed printed = PRINTER.print(SampleSheets.sheet(Sheet.Kind.LABELS, "Labels", paper,
+                    List.of(new Piece.Labels(fields, labels))));
             assertEquals(2, printed.pages());
             List<Pdf.Line> lines = Pdf.lines(printed);
             for (int i = 0; i < count; i++) {
@@ -236,9 +247,11 @@ class LayoutTest {
                 double left = 8 + place % grid[0] * (width - 16) / grid[0];
                 double top = 15 + place / grid[0] * (height - 30) / grid[1];
                 if (line.words().strip().equals(name)) {
-                    assertTrue(line.left() > left * MM && line.left() < (left + 8) * MM, name + " stands at " + line.left() / MM + " mm, its field begins at " + left);
+                    assertTrue(line.left() > left * MM && line.left() < (left + 8) * MM, name + " stands at " + line.left() / MM
+                            + " mm, its field begins at " + left);
                 }
-                assertTrue(line.baseline() > top * MM && line.baseline() < (top + 12) * MM, name + " stands at " + line.baseline() / MM + " mm, field " + top);
+                assertTrue(line.baseline() > top * MM && line.baseline() < (top + 12) * MM, name + " stands at "
+                        + line.baseline() / MM + " mm, field " + top);
                 assertEquals(i < grid[0] * grid[1] ? 1 : 2, line.page());
             }
             assertFalse(String.join("", Pdf.pages(printed)).contains("page 1"));
@@ -246,11 +259,27 @@ class LayoutTest {
     }
 
     @Test
+    @DisplayName("a label that holds more than its field is told of; one that holds just enough is not")
+    void spilledLabels() {
+        for (int statements = 0; statements < 30; statements++) {
+            List<String> said = java.util.Collections.nCopies(statements, "H319 Causes serious eye irritation, and this goes on.");
+            Piece.Label label = new Piece.Label(t("Bottle"), t("0.10 mol/L"), List.of("GHS07"), "Warning", said, List.of("foot"), true);
+            Printed printed = PRINTER.print(SampleSheets.sheet(Sheet.Kind.LABELS, "Labels", Sheet.Paper.A4,
+                    List.of(new Piece.Labels(new Piece.LabelGrid(2, 7, 15, 8), List.of(label, label, label)))));
+            List<Pdf.Line> names = Pdf.lines(printed).stream().filter(l -> l.words().contains("Bottle")).toList();
+            boolean moved = names.get(names.size() - 1).baseline() - names.get(0).baseline() - 267 / 7.0 * MM > 0.1;
+            assertEquals(moved, printed.spilled(), statements + " statements");
+        }
+        assertFalse(PRINTER.print(SampleSheets.labels(Sheet.Paper.A4)).spilled());
+    }
+
+    @Test
     @DisplayName("an unknown hazard is never an empty box")
     void unknownHazard() {
         for (Sheet.Kind kind : List.of(Sheet.Kind.SAFETY, Sheet.Kind.HANDOUT)) {
             Printed printed = PRINTER.print(SampleSheets.sheet(kind, "x", Sheet.Paper.A4, List.of(
-                    new Piece.Hazard(t("Residue"), List.of(), List.of(), "", List.of("Hazards not known: treat as hazardous."), "", false))));
+                    new Piece.Hazard(t("Residue"), List.of(), List.of(), "", List.of("Hazards not known: treat as hazardous."),
+                            "", false))));
             assertTrue(Pdf.pages(printed).get(0).contains("Hazards not known: treat as hazardous."));
             assertTrue(TagTree.of(printed).contains("Figure alt=[W001: general warning]"));
         }

@@ -48,7 +48,8 @@ class LineTest {
     private static String glued(Text... texts) {
         StringBuilder out = new StringBuilder();
         for (Object part : Glue.of(List.of(texts))) {
-            out.append(part instanceof Glue.Whole whole ? "{" + PlainInline.MARKED.of(whole.inside()) + "}" : PlainInline.MARKED.of(List.of((Text) part)));
+            out.append(part instanceof Glue.Whole whole ? "{" + PlainInline.MARKED.of(whole.inside()) + "}"
+                    : PlainInline.MARKED.of(List.of((Text) part)));
         }
         return out.toString();
     }
@@ -59,7 +60,8 @@ class LineTest {
         assertEquals("take {«5 g»,} then", glued(w("take "), new Text.Quantity("5 g"), w(", then")));
         assertEquals("the {(H₂O)} here", glued(w("the ("), chem("water", w("H"), sub("2"), w("O")), w(") here")));
         assertEquals("**splash **{**goggles**.}", glued(new Text.Strong(t("splash goggles")), w(".")));
-        assertEquals("{*a***b**} **c**", glued(new Text.Emphasis(t("a")), new Text.Strong(t("b")), w(" "), new Text.Strong(t("c"))));
+        assertEquals("{*a***b**} **c**", glued(new Text.Emphasis(t("a")), new Text.Strong(t("b")), w(" "),
+                new Text.Strong(t("c"))));
         assertEquals("plain words", glued(w("plain words")));
         assertEquals("`two words`.", glued(new Text.Code("two words"), w(".")));
         assertEquals("{`one`.}", glued(new Text.Code("one"), w(".")));

@@ -32,7 +32,8 @@ class OverrideTest {
     @Test
     @DisplayName("one file replaces ours, the others stay")
     void oneFile() throws IOException {
-        String page = Packed.text("templates/page.ftlx").replace("<div class=\"top\">", "<div class=\"top\"><p>Fennick Quay letterhead</p>");
+        String page = Packed.text("templates/page.ftlx").replace("<div class=\"top\">",
+                "<div class=\"top\"><p>Fennick Quay letterhead</p>");
         String markup = with("page.ftlx", page);
         assertTrue(markup.contains("Fennick Quay letterhead"));
         assertTrue(markup.contains("Drop in the ribbon"));
@@ -46,7 +47,8 @@ class OverrideTest {
     @Test
     @DisplayName("a folder that is not there is an empty one")
     void noFolder() {
-        assertEquals(new Xhtml(Templates.packed()).render(sheet), new Xhtml(Templates.over(folder.resolve("none"))).render(sheet));
+        assertEquals(new Xhtml(Templates.packed()).render(sheet),
+                new Xhtml(Templates.over(folder.resolve("none"))).render(sheet));
     }
 
     @ParameterizedTest
@@ -96,7 +98,8 @@ class OverrideTest {
     @Test
     @DisplayName("a mistake is told with its file, line and column")
     void mistake() throws IOException {
-        Files.writeString(folder.resolve("pieces.ftlx"), Packed.text("templates/pieces.ftlx").replace("<@line p.text/></p>\n</#macro>\n\n<#macro bullets",
+        Files.writeString(folder.resolve("pieces.ftlx"), Packed.text("templates/pieces.ftlx")
+                .replace("<@line p.text/></p>\n</#macro>\n\n<#macro bullets",
                 "<@lime p.text/></p>\n</#macro>\n\n<#macro bullets"));
         BrokenTemplate broken = assertThrows(BrokenTemplate.class, () -> new Xhtml(Templates.over(folder)).render(sheet));
         assertEquals("pieces.ftlx", broken.template());
@@ -111,7 +114,8 @@ class OverrideTest {
     void nothingFetched() throws IOException {
         Path picture = folder.resolve("secret.css");
         Files.writeString(picture, "p { font-size: 40pt; }");
-        for (String address : List.of(picture.toUri().toString(), "http://127.0.0.1:9/x.css", "jar:" + picture.toUri() + "!/x", "classpath:/x.css", "data:text/css,p{}", "x.css")) {
+        for (String address : List.of(picture.toUri().toString(), "http://127.0.0.1:9/x.css", "jar:" + picture.toUri() + "!/x",
+                "classpath:/x.css", "data:text/css,p{}", "x.css")) {
             Files.writeString(folder.resolve("handout.ftlx"), """
                     <html xmlns="http://www.w3.org/1999/xhtml" lang="en"><head><title>x</title><meta name="subject" content="x"/>
                     <link rel="stylesheet" type="text/css" href="%1$s"/>
@@ -129,7 +133,8 @@ class OverrideTest {
     @DisplayName("a document type, and with it any entity, is refused")
     void entities() {
         BrokenTemplate broken = assertThrows(BrokenTemplate.class, () -> {
-            Files.writeString(folder.resolve("handout.ftlx"), "<!DOCTYPE html [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><html><body>&x;</body></html>");
+            Files.writeString(folder.resolve("handout.ftlx"),
+                    "<!DOCTYPE html [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><html><body>&x;</body></html>");
             new PdfPrinter(Templates.over(folder)).print(sheet);
         });
         assertTrue(broken.says().contains("DOCTYPE"), broken.says());

@@ -60,7 +60,8 @@ final class Pdf {
                 protected void writeString(String text, List<TextPosition> at) {
                     TextPosition first = at.get(0);
                     TextPosition last = at.get(at.size() - 1);
-                    lines.add(new Line(getCurrentPageNo(), first.getXDirAdj(), last.getXDirAdj() + last.getWidthDirAdj(), first.getYDirAdj(),
+                    lines.add(new Line(getCurrentPageNo(), first.getXDirAdj(), last.getXDirAdj() + last.getWidthDirAdj(),
+                            first.getYDirAdj(),
                             first.getFontSizeInPt(), plain(text)));
                 }
             };

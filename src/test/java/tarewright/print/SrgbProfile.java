@@ -9,7 +9,8 @@ import java.util.Map;
  * Builds the colour profile that every file carries, so that anybody can see where its bytes come from: ICC version 2.1, display
  * class, RGB by a matrix and one tone curve.
  *
- * <p>Sources: IEC 61966-2-1 for the tone curve; the primaries and white adapted to D50 are the values of the ICC's own sRGB profile
+ * <p>Sources: IEC 61966-2-1 for the tone curve; the primaries and white adapted to D50 are the values of the ICC's own sRGB
+ * profile
  * (from memory, held against the profile of the Java runtime by the test); ICC.1:2001-04 for the layout of the file.
  */
 final class SrgbProfile {

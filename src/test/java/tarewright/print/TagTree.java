@@ -86,10 +86,12 @@ final class TagTree {
             }
             String attributes = attributes(element);
             boolean figure = element.getStructureType().equals("Figure");
-            return attributes.isEmpty() ? text.toString() : "<" + (figure ? "Figure" : text.toString().strip()) + attributes + ">";
+            return attributes.isEmpty() ? text.toString() : "<" + (figure ? "Figure" : text.toString().strip()) + attributes
+                    + ">";
         }
         int id = kid instanceof Integer number ? number : ((PDMarkedContentReference) kid).getMCID();
-        PDPage page = kid instanceof PDMarkedContentReference reference ? reference.getPage() : ((PDStructureElement) node).getPage();
+        PDPage page = kid instanceof PDMarkedContentReference reference ? reference.getPage()
+                : ((PDStructureElement) node).getPage();
         String text = words.get(page.getCOSObject()).getOrDefault(id, "");
         return text.isEmpty() ? " " : text;
     }

@@ -35,6 +35,7 @@ final class VeraPdf {
     }
 
     private static String words(TestAssertion a) {
-        return a.getRuleId().getClause() + "-" + a.getRuleId().getTestNumber() + " " + a.getMessage() + " at " + a.getLocation().getContext();
+        return a.getRuleId().getClause() + "-" + a.getRuleId().getTestNumber() + " " + a.getMessage() + " at "
+                + a.getLocation().getContext();
     }
 }
