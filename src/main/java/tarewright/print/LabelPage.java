@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import tarewright.document.Piece;
 import tarewright.document.Sheet;
-import tarewright.document.Text;
 
 /** The measures of a page of labels, as text for a style sheet. */
 final class LabelPage {
@@ -28,7 +28,7 @@ final class LabelPage {
         double width = (width(paper) - 2 * grid.marginLeft()) / grid.columns();
         double height = (height(paper) - 2 * grid.marginTop()) / grid.rows() - SLACK;
         return Map.of("width", millimetres(width), "height", millimetres(height), "marginTop", millimetres(grid.marginTop()),
-                "marginLeft", millimetres(grid.marginLeft()), "print", print(labels, width * height));
+                "marginLeft", millimetres(grid.marginLeft()), "print", print(labels, width, height).name().toLowerCase(Locale.ROOT));
     }
 
     /** The labels row by row; the last row may be short. */
@@ -55,22 +55,10 @@ final class LabelPage {
         return false;
     }
 
-    /**
-     * Roomy, large, middle or small print, one size for a whole sheet, by the room that the fullest label leaves for a letter.
-     * Small is 7 pt: an x-height of 1.2 mm, the least that Regulation (EU) 2024/2865 asks of a label (from memory).
-     */
-    private static String print(Piece.Labels labels, double area) {
-        int fullest = labels.labels().stream().mapToInt(LabelPage::letters).max().orElse(0);
-        double room = 0.55 * area / Math.max(1, fullest);
-        return room > 16 ? "roomy" : room > 11 ? "large" : room > 7.5 ? "middle" : "small";
-    }
-
-    private static int letters(Piece.Label label) {
-        List<Text> big = new ArrayList<>(label.name());
-        big.addAll(label.detail());
-        int small = label.statements().stream().mapToInt(String::length).sum() + label.foot().stream().mapToInt(String::length)
-                .sum();
-        return 2 * PlainText.bare(big).length() + small + 30 * label.pictograms().size();
+    /** The largest print in which every label is thought to fit, one for a whole sheet. */
+    private static LabelPrint print(Piece.Labels labels, double width, double height) {
+        return Stream.of(LabelPrint.values()).filter(p -> labels.labels().stream().allMatch(l -> p.height(l, width) <= height))
+                .findFirst().orElse(LabelPrint.SMALL);
     }
 
     private static double width(Sheet.Paper paper) {
