@@ -48,9 +48,10 @@ final class Disk implements Outside {
     public void replace(Path file, byte[] content) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         Files.createDirectories(folder);
-        Path beside = Files.createTempFile(folder, ".", ".part");
+        // Not createTempFile: that keeps the file from everybody else, and the sheet is for a shared folder.
+        Path beside = folder.resolve("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING)) {
                 ByteBuffer bytes = ByteBuffer.wrap(content);
                 while (bytes.hasRemaining()) {
                     channel.write(bytes);

@@ -30,7 +30,7 @@ final class Inputs {
                 throw new Usage("there is no file or folder `" + argument + "`");
             }
         }
-        return files;
+        return files.stream().distinct().toList();
     }
 
     private void folder(Path folder, List<InputFile> files) {

@@ -60,6 +60,9 @@ final class PrintCommand implements Callable<Integer> {
         PrintWriter console = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Set<Sheet.Kind> kinds = kinds();
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            throw new Inputs.Usage("--out takes a folder; `" + out + "` is a file");
+        }
         FindingText words = FindingText.in("en");
         Disk disk = new Disk();
         Workshop workshop = new Workshop(disk, setting.overrides(words));

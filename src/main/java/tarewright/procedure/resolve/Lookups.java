@@ -36,7 +36,7 @@ final class Lookups implements Lookup {
     public List<Figure> repeated(Expression.Named named, Consumer<Finding> findings) {
         Meaning meaning = bench.names.meaning(named.text());
         if (meaning instanceof Meaning.ReadOff read) {
-            return worksheet.reading(read.block()).map(ResolvedReading::each).orElse(List.of());
+            return worksheet.reading(read.block()).map(r -> r.each().isEmpty() ? List.of(r.value()) : r.each()).orElse(List.of());
         }
         return figure(meaning, named.text(), named.span()).map(List::of).orElse(List.of());
     }

@@ -215,7 +215,10 @@ final class Reacting {
 
     private Optional<Pair> pair(QuantityBlock own, QuantityBlock target, tarewright.text.Span at) {
         Optional<Pair> pair = pair(own, target);
-        if (pair.isEmpty()) {
+        // Where a block or an equation could not be read, that was a finding, and this would only follow from it.
+        boolean readable = bench.matter(own).isPresent() && bench.matter(target).isPresent()
+                && bench.procedure.reactions().stream().allMatch(r -> r.equation().isPresent());
+        if (pair.isEmpty() && readable) {
             bench.note(new ResolveFinding.NoCommonReaction(own.name(), target.name(), at));
         }
         return pair;

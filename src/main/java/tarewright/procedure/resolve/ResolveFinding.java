@@ -222,4 +222,41 @@ public sealed interface ResolveFinding extends Finding {
             return "nothing-warms";
         }
     }
+
+    /** A reading whose expected value is not what the procedure computes for the figure that it measures. */
+    record ReadingContradicts(String name, String read, String of, String computed, Span at) implements ResolveFinding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "reading-contradicts";
+        }
+    }
+
+    /** Two readings that both say they measure one figure. */
+    record ReadTwice(String of, String first, String second, Span at, List<Span> also) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "read-twice";
+        }
+    }
+
+    /** Two answers in one question. */
+    record SecondAnswer(String question, Span at, List<Span> also) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "second-answer";
+        }
+    }
+
+    /** A figure that could not be worked out although nothing else was wrong: nothing may print in its place. */
+    record NotWorkedOut(String text, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "not-worked-out";
+        }
+    }
 }

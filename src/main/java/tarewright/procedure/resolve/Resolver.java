@@ -16,6 +16,7 @@ import tarewright.derivation.Figure;
 import tarewright.derivation.Symbol;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
+import tarewright.finding.Severity;
 import tarewright.procedure.declare.AmountRule;
 import tarewright.procedure.declare.AnswerBlock;
 import tarewright.procedure.declare.ApparatusItem;
@@ -24,6 +25,7 @@ import tarewright.procedure.declare.DeclarationReader;
 import tarewright.procedure.declare.Procedure;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.ReactionBlock;
+import tarewright.procedure.declare.ReadingBlock;
 import tarewright.procedure.declare.TroubleFinding;
 import tarewright.procedure.declare.ValueBlock;
 import tarewright.procedure.expression.Evaluator;
@@ -31,6 +33,7 @@ import tarewright.procedure.syntax.Inline;
 import tarewright.procedure.syntax.SourceFile;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.quantity.Dimension;
+import tarewright.quantity.Kinds;
 import tarewright.quantity.Typed;
 import tarewright.setting.Overrides;
 import tarewright.setting.Setting;
@@ -81,6 +84,7 @@ public final class Resolver {
 
     private Resolved resolve() {
         checkNames();
+        checkDoubles();
         List<ResolvedQuantity> quantities = procedure.quantities().stream().map(this::quantity).toList();
         Map<String, ResolvedReading> readings = worksheet.readings();
         Map<String, Figure> values = new LinkedHashMap<>();
@@ -90,7 +94,48 @@ public final class Resolver {
         List<ResolvedReaction> reactions = procedure.reactions().stream().map(this::reaction).toList();
         Bench byReadings = expected.byReadings(readings);
         List<ResolvedAnswer> answers = answers(new Lookups(byReadings, worksheet), readings);
-        return new Resolved(name, procedure, setting, tables, quantities, reactions, List.copyOf(readings.values()), values, answers, referents());
+        Map<Inline.Reference, Referent> referents = referents();
+        noteGaps(quantities, answers, referents);
+        return new Resolved(name, procedure, setting, tables, quantities, reactions, List.copyOf(readings.values()), values, answers, referents);
+    }
+
+    /** Nothing may be missing from a page without a word: what is not there although no error says why is an error itself. */
+    private void noteGaps(List<ResolvedQuantity> quantities, List<ResolvedAnswer> answers, Map<Inline.Reference, Referent> referents) {
+        if (findings.stream().anyMatch(f -> f.severity() == Severity.ERROR)) {
+            return;
+        }
+        quantities.stream().filter(q -> q.amount().isEmpty() && Facets.of(expected, q.block()).contains(q.measuredOut()))
+                .forEach(q -> findings.add(new ResolveFinding.NotWorkedOut(q.measuredOut().words() + " of " + q.name(), q.block().rule().at())));
+        for (ResolvedAnswer answer : answers) {
+            if (answer.block().sought() instanceof AnswerBlock.Worked worked && answer.value().isEmpty()) {
+                findings.add(new ResolveFinding.NotWorkedOut(worked.formula().at().text(), worked.formula().at()));
+            }
+        }
+        referents.forEach((reference, referent) -> {
+            if (referent instanceof Referent.Nothing) {
+                findings.add(new ResolveFinding.NotWorkedOut(reference.text(), reference.span()));
+            }
+        });
+    }
+
+    /** Two readings of one figure leave open which of them an answer is worked from; two answers in one item, which of them a number marks. */
+    private void checkDoubles() {
+        List<ReadingBlock> readings = procedure.readings().stream().filter(r -> r.of().isPresent()).toList();
+        for (int i = 0; i < readings.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                if (readings.get(i).of().get().value().equals(readings.get(k).of().get().value())) {
+                    findings.add(new ResolveFinding.ReadTwice(readings.get(i).of().get().value(), readings.get(k).name(), readings.get(i).name(),
+                            readings.get(i).of().get().at(), List.of(readings.get(k).of().get().at())));
+                }
+            }
+        }
+        Map<String, TypedBlock> first = new LinkedHashMap<>();
+        Questions.numbers(procedure.source().body()).forEach((block, number) -> {
+            TypedBlock earlier = first.putIfAbsent(number, block);
+            if (earlier != null) {
+                findings.add(new ResolveFinding.SecondAnswer(number, block.typeSpan(), List.of(earlier.typeSpan())));
+            }
+        });
     }
 
     // --- names of apparatus and blocks in fields
@@ -100,6 +145,7 @@ public final class Resolver {
         List<String> blocks = procedure.quantities().stream().map(QuantityBlock::name).toList();
         for (QuantityBlock block : procedure.quantities()) {
             block.instrument().ifPresent(i -> known(i, apparatus, "apparatus"));
+            checkInstrument(block);
             block.vessel().ifPresent(i -> known(i, apparatus, "apparatus"));
             block.portionOf().ifPresent(i -> known(i, blocks, "block"));
         }
@@ -110,6 +156,15 @@ public final class Resolver {
         List<String> wastable = new ArrayList<>(blocks);
         procedure.reactions().forEach(r -> wastable.add(r.name()));
         procedure.wastes().forEach(w -> w.of().ifPresent(o -> known(o, wastable, "block")));
+    }
+
+    /** A balance weighs, a cylinder measures volumes: the other way round, nothing could be rounded to it. */
+    private void checkInstrument(QuantityBlock block) {
+        Dimension wanted = Amounts.measuredOut(block) == Property.MASS ? Dimension.MASS : Dimension.VOLUME;
+        block.instrument().flatMap(i -> procedure.apparatus(i.value())).flatMap(ApparatusItem::divisionTyped)
+                .filter(d -> !d.dimension().equals(wanted) && !(block.is(QuantityBlock.Kind.LIQUID) && d.dimension().equals(Dimension.MASS)))
+                .ifPresent(d -> findings.add(new ResolveFinding.WrongInstrument(block.instrument().get().value(), Kinds.name(d.dimension()),
+                        Kinds.name(wanted), block.instrument().get().at())));
     }
 
     private void known(At<String> written, List<String> known, String wanted) {

@@ -47,14 +47,25 @@ final class Strengths {
         if (block.strength().isPresent()) {
             return fromNotation(block.strength().get());
         }
-        if (source.isPresent()) {
+        if (source.isPresent() && source.get().is(Kind.SOLUTION)) {
             return bench.figure(source.get(), Property.STRENGTH).flatMap(c -> diluted(c));
+        }
+        if (source.isPresent() && (block.madeUpTo().isPresent() || block.rule() instanceof AmountRule.Stated)) {
+            return madeUp(source.get());
         }
         // A strength that could not be read was a finding already.
         if (!block.block().fields().has("strength")) {
             bench.note(new ResolveFinding.StrengthMissing(block.name(), block.block().nameSpan()));
         }
         return Optional.empty();
+    }
+
+    /** What is weighed or measured, made up with solvent to a volume. */
+    private Optional<Figure> madeUp(QuantityBlock solute) {
+        Optional<Figure> volume = block.madeUpTo().isPresent() ? Optional.of(volume("V", "made up to", block.madeUpTo().get().value()))
+                : bench.figure(block, Property.VOLUME);
+        return Amounts.both(bench.figure(solute, Property.MOLES), volume)
+                .map(p -> molar(new Step.Product(1, List.of(new Power(p.first(), 1), new Power(p.second(), -1)))));
     }
 
     /** A portion keeps its bottle's strength; what is made up to a volume has less. */

@@ -70,6 +70,7 @@ final class Worksheet {
         Optional<ResolvedReading> found = block.difference().isPresent() ? byDifference(block) : single(block);
         underWay.remove(block.name());
         readings.put(block.name(), found);
+        agree(block, found);
         return found;
     }
 
@@ -134,13 +135,46 @@ final class Worksheet {
         Optional<ResolvedReading> first = part(difference.first());
         Optional<ResolvedReading> second = part(difference.second());
         return first.flatMap(a -> second.map(b -> {
-            Figure value = Figure.of(Symbol.words(block.name()), ofDifference(a.value().unit()),
-                    new Step.Sum(List.of(new Step.Term(1, a.value()), new Step.Term(-1, b.value()))));
-            if (a.value().decimals().isPresent()) {
-                value = value.shownTo(a.value().decimals().getAsInt());
+            if (block.times() == 1) {
+                return new ResolvedReading(block, List.of(), difference(block.name(), a, b), a.instrument());
             }
-            return new ResolvedReading(block, List.of(), value, a.instrument());
+            List<Figure> each = new ArrayList<>();
+            for (int i = 1; i <= block.times(); i++) {
+                each.add(difference(block.name() + " " + i, a, b));
+            }
+            return new ResolvedReading(block, each, mean(block, each), a.instrument());
         }));
+    }
+
+    private static Figure difference(String name, ResolvedReading first, ResolvedReading second) {
+        Figure value = Figure.of(Symbol.words(name), ofDifference(first.value().unit()),
+                new Step.Sum(List.of(new Step.Term(1, first.value()), new Step.Term(-1, second.value()))));
+        return first.value().decimals().isPresent() ? value.shownTo(first.value().decimals().getAsInt()) : value;
+    }
+
+    /**
+     * What is read must agree with what is computed: where {@code of} says what a difference measures and both its readings are expected by the author, the two
+     * may differ by what the instruments allow.
+     */
+    private void agree(ReadingBlock block, Optional<ResolvedReading> found) {
+        if (block.of().isEmpty() || found.isEmpty() || block.difference().isEmpty() && block.expect().isEmpty()) {
+            return;
+        }
+        At<String> of = block.of().get();
+        Meaning meaning = expected.names.meaning(of.value());
+        // What a reaction really gives is for the author to say: a yield is rarely the whole.
+        if (meaning instanceof Meaning.Of made && expected.potAsProduct(made.block()).isPresent()) {
+            return;
+        }
+        new Lookups(expected, this).figure(meaning, of.value(), of.at())
+                .filter(t -> t.dimension().equals(found.get().value().dimension())).ifPresent(truth -> {
+                    Figure read = found.get().value();
+                    double allowed = Math.max(4 * Math.hypot(read.standardUncertainty(), truth.standardUncertainty()), 1e-6 * Math.abs(truth.value()));
+                    if (Math.abs(read.value() - truth.value()) > allowed) {
+                        expected.note(new ResolveFinding.ReadingContradicts(block.name(), Kit.shown(read.value(), read.unit()), of.value(),
+                                Kit.shown(truth.value(), read.unit()), block.block().nameSpan()));
+                    }
+                });
     }
 
     private Optional<ResolvedReading> part(At<String> name) {
