@@ -61,7 +61,9 @@ final class Hazards {
 
     private String remark(Remark remark, Bottle bottle) {
         String key = "remark." + remark.about().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        String substance = bottle.masked() ? Plain.of(bottle.name()) : remark.details().get(0);
+        // Where a hydrate is to be found out, the row that was taken for its dry salt would name it.
+        boolean disguised = draft.procedure().quantities().stream().anyMatch(q -> q.block().shownAs().isPresent());
+        String substance = bottle.masked() || disguised ? Plain.of(bottle.name()) : remark.details().get(0);
         String more = remark.details().stream().skip(1).collect(Collectors.joining(", "));
         boolean restricted = remark.about() == Remark.About.RESTRICTED;
         return draft.say(key, "substance", substance, "more", restricted
