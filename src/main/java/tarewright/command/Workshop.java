@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.procedure.check.Checks;
@@ -23,6 +24,8 @@ import tarewright.tables.ReferenceTables;
 import tarewright.tables.Tables;
 import tarewright.text.Outside;
 import tarewright.text.SourceText;
+import tarewright.text.Spelling;
+import tarewright.wording.FindingWords;
 
 /** Takes a procedure's file through reading, resolving and checking. */
 final class Workshop {
@@ -33,6 +36,7 @@ final class Workshop {
 
     private final Outside outside;
     private final Overrides overrides;
+    private final Set<String> known = FindingWords.in("en").ids();
     private final ReferenceTables packed = Tables.load();
 
     Workshop(Outside outside, Overrides overrides) {
@@ -50,6 +54,8 @@ final class Workshop {
         Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), overrides, tables);
         findings.addAll(resolved.findings());
         findings.addAll(Checks.run(resolved.value()));
+        resolved.value().procedure().settled().stream().flatMap(b -> b.finding().stream()).filter(id -> !known.contains(id.value()))
+                .forEach(id -> findings.add(new UnknownSettled(id.value(), Spelling.near(id.value(), known), id.at())));
         List<Finding> inOrder = new ArrayList<>(new LinkedHashSet<>(Checks.unanswered(resolved.value(), findings)));
         inOrder.sort(Comparator.comparing((Finding f) -> f.at().source() != text).thenComparingInt(f -> f.at().start()));
         return new Found<>(resolved.value(), inOrder);

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -26,6 +28,13 @@ public final class FindingWords {
     /** @param language BCP 47; English where there are no words in it */
     public static FindingWords in(String language) {
         return new FindingWords(MessageFile.of("findings", language), Numbers.in(language));
+    }
+
+    /** The lasting names of every finding there are words for. */
+    public Set<String> ids() {
+        Set<String> ids = new TreeSet<>();
+        messages.keys().stream().filter(k -> k.contains(".says")).forEach(k -> ids.add(k.substring(0, k.indexOf(".says"))));
+        return ids;
     }
 
     /**
