@@ -4,11 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 import tarewright.finding.Finding;
 
 /** Turns a finding into words: its headline, what to write instead, what else is known. */
