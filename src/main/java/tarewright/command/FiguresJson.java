@@ -76,7 +76,7 @@ final class FiguresJson {
         return node;
     }
 
-    private static ObjectNode bare(Figure figure) {
+    static ObjectNode bare(Figure figure) {
         ObjectNode node = NODES.objectNode();
         node.put("value", clean(figure.shownValue()));
         node.put("unit", figure.unit().symbol());
@@ -85,7 +85,7 @@ final class FiguresJson {
 
     // --- figures
 
-    private static ObjectNode figure(Figure figure) {
+    static ObjectNode figure(Figure figure) {
         ObjectNode node = bare(figure);
         node.put("shown", NUMBERS.plain(figure));
         if (figure.step() instanceof Step.Set set) {
@@ -210,7 +210,7 @@ final class FiguresJson {
         }
     }
 
-    private static double clean(double value) {
+    static double clean(double value) {
         return Double.isFinite(value) ? new BigDecimal(value).round(MEANT).doubleValue() : value;
     }
 }

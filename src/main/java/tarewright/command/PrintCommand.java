@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,7 +30,7 @@ import tarewright.print.PdfPrinter;
 import tarewright.print.Printed;
 import tarewright.print.Templates;
 import tarewright.procedure.resolve.Resolved;
-import tarewright.tables.HazardTables;
+import tarewright.tables.HazardTables.CountryRules;
 import tarewright.wording.FindingText;
 
 /** {@code print}: procedures to PDF files. A procedure with an error prints nothing, and what was there of it stays. */
@@ -53,7 +52,6 @@ final class PrintCommand implements Callable<Integer> {
     private SettingOptions setting = new SettingOptions();
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
     private boolean help;
-    private final Map<String, Documents> countries = new HashMap<>();
 
     @Override
     public Integer call() {
@@ -83,7 +81,7 @@ final class PrintCommand implements Callable<Integer> {
                 table.row(input.name(), "nothing; what was there stays", count(found, Severity.ERROR), count(found, Severity.WARNING));
                 continue;
             }
-            Optional<String> written = print(found, kinds, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))),
+            Optional<String> written = print(found, workshop.country(found.value()), kinds, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))),
                     workshop.dataVersion(input), disk, err);
             errors |= written.isEmpty();
             table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING));
@@ -98,13 +96,13 @@ final class PrintCommand implements Callable<Integer> {
     }
 
     /** Every sheet is complete before the first file of the procedure is replaced. */
-    private Optional<String> print(Found<Resolved> found, Set<Sheet.Kind> kinds, PdfPrinter printer, String dataVersion, Disk disk, PrintWriter err) {
+    private Optional<String> print(Found<Resolved> found, CountryRules country, Set<Sheet.Kind> kinds, PdfPrinter printer, String dataVersion, Disk disk, PrintWriter err) {
         Resolved procedure = found.value();
         List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
         Map<Path, byte[]> files = new LinkedHashMap<>();
         List<String> written = new ArrayList<>();
         try {
-            for (Sheet sheet : documents(procedure).sheets(procedure, kinds, warnings, VersionCode.of(procedure.procedure().source().text().content(), procedure.setting(), dataVersion), "")) {
+            for (Sheet sheet : new Documents(country).sheets(procedure, kinds, warnings, VersionCode.of(procedure.procedure().source().text().content(), procedure.setting(), dataVersion), "")) {
                 Printed printed = printer.print(sheet);
                 printed.missing().forEach(c -> err.println("tarewright: " + procedure.name() + ": no typeface of ours has the character "
                         + String.format(Locale.ROOT, "U+%04X", c) + "; it prints as #"));
@@ -121,11 +119,6 @@ final class PrintCommand implements Callable<Integer> {
             err.println("tarewright: " + out + " cannot be written (" + e.getMessage() + "). Free some space or choose another folder with --out.");
         }
         return Optional.empty();
-    }
-
-    /** The documents for a procedure's country; a country's hazard tables are read once. */
-    private Documents documents(Resolved procedure) {
-        return countries.computeIfAbsent(procedure.setting().country(), c -> new Documents(HazardTables.of(c)));
     }
 
     private Set<Sheet.Kind> kinds() {

@@ -8,18 +8,24 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
+import tarewright.finding.Severity;
 import tarewright.procedure.check.Checks;
+import tarewright.procedure.check.SafetyChecks;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.Resolver;
 import tarewright.procedure.syntax.Reader;
 import tarewright.procedure.syntax.SourceFile;
 import tarewright.setting.Overrides;
+import tarewright.tables.HazardTables;
+import tarewright.tables.HazardTables.CountryRules;
 import tarewright.tables.ReferenceTables;
 import tarewright.tables.Tables;
 import tarewright.text.Outside;
@@ -38,6 +44,7 @@ final class Workshop {
     private final Overrides overrides;
     private final Set<String> known = FindingWords.in("en").ids();
     private final ReferenceTables packed = Tables.load();
+    private final Map<String, CountryRules> countries = new HashMap<>();
 
     Workshop(Outside outside, Overrides overrides) {
         this.outside = outside;
@@ -53,12 +60,23 @@ final class Workshop {
         findings.addAll(source.findings());
         Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), overrides, tables);
         findings.addAll(resolved.findings());
+        // What could not be read leaves gaps in the reactions; dangers that only seem to come of these would hide the mistake itself.
+        boolean whole = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
+        boolean anything = !resolved.value().quantities().isEmpty() || !resolved.value().reactions().isEmpty();
         findings.addAll(Checks.run(resolved.value()));
         resolved.value().procedure().settled().stream().flatMap(b -> b.finding().stream()).filter(id -> !known.contains(id.value()))
                 .forEach(id -> findings.add(new UnknownSettled(id.value(), Spelling.near(id.value(), known), id.at())));
+        if (whole && anything) {
+            findings.addAll(SafetyChecks.run(resolved.value(), country(resolved.value()).rules()));
+        }
         List<Finding> inOrder = new ArrayList<>(new LinkedHashSet<>(Checks.unanswered(resolved.value(), findings)));
         inOrder.sort(Comparator.comparing((Finding f) -> f.at().source() != text).thenComparingInt(f -> f.at().start()));
         return new Found<>(resolved.value(), inOrder);
+    }
+
+    /** The hazard tables for a procedure's country, read once, when they are first asked for. */
+    CountryRules country(Resolved procedure) {
+        return countries.computeIfAbsent(procedure.setting().country(), HazardTables::of);
     }
 
     /** What tells one state of the data from another: ours by the program's version, a teacher's own by its text. */

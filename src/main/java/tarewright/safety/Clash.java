@@ -13,4 +13,9 @@ public record Clash(Matter first, Matter second, String firstPart, String second
     public PairRule.Severity severity() {
         return rule.severity();
     }
+
+    /** Whether it is water that the first must not meet. */
+    public boolean withWater() {
+        return secondPart.equals(ReactiveTable.WATER);
+    }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import tarewright.chemistry.BalancedEquation;
 import tarewright.chemistry.Species;
 import tarewright.chemistry.State;
@@ -14,7 +13,6 @@ import tarewright.derivation.Figure;
 import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
 import tarewright.procedure.declare.QuantityBlock.Kind;
-import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.procedure.resolve.ResolvedReaction;
@@ -132,16 +130,11 @@ final class Products {
     }
 
     private Optional<Figure> concentration(PotAccount pot, BalancedEquation.Term term) {
-        List<Step.Term> volumes = Stream.concat(pot.reactants().stream().flatMap(r -> r.blocks().stream()),
-                pot.leftOver().keySet().stream()).distinct()
-                .flatMap(name -> procedure.quantity(name).stream())
-                .filter(q -> q.block().is(Kind.SOLUTION) || q.block().is(Kind.LIQUID))
-                .flatMap(q -> q.figure(Property.VOLUME).stream()).map(v -> new Step.Term(1, v)).toList();
-        if (volumes.isEmpty() || pot.extent().isEmpty()) {
+        Optional<Figure> whole = PotVolume.of(procedure, pot);
+        if (whole.isEmpty() || pot.extent().isEmpty()) {
             return Optional.empty();
         }
-        Figure whole = Figure.of(Symbol.alone("V"), volumes.get(0).figure().unit(), new Step.Sum(volumes));
         return Optional.of(Figure.of(Symbol.ofFormula("c", term.species().formula().plain()), MOLAR,
-                new Step.Product(term.coefficient(), List.of(new Step.Power(pot.extent().get(), 1), new Step.Power(whole, -1)))));
+                new Step.Product(term.coefficient(), List.of(new Step.Power(pot.extent().get(), 1), new Step.Power(whole.get(), -1)))));
     }
 }

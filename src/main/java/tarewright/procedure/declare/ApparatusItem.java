@@ -19,10 +19,11 @@ import tarewright.text.Span;
  * @param share how many there are to how many
  * @param usedUp whether it is used up
  * @param kept whether the group keeps it
+ * @param closed whether it is shut while something forms in it
  */
 public record ApparatusItem(String name, String words, Optional<At<Typed>> capacity, Optional<At<Typed>> graduation,
         Optional<At<Typed>> readsTo, Optional<At<Typed>> least, Optional<At<Typed>> within, Optional<At<Typed>> delivers, Share share,
-        boolean usedUp, boolean kept, Span at) {
+        boolean usedUp, boolean kept, boolean closed, Span at) {
 
     /** How many there are. @param count of them @param perGroups for so many groups; 0 for the whole class, -1 for each student */
     public record Share(int count, int perGroups) {

@@ -18,7 +18,7 @@ import tarewright.quantity.Typed;
 /** Reads the lines of {@code apparatus} blocks. */
 final class ApparatusReader {
     private static final List<String> PROPERTIES = List.of("capacity", "graduation", "reads to", "range", "within", "delivers", "one per group",
-            "one per student", "one per 4 groups", "one per class", "used up", "kept");
+            "one per student", "one per 4 groups", "one per class", "used up", "kept", "closed");
     private static final Pattern SHARE = Pattern.compile("(one|two|three|four|[0-9]{1,3}) per (group|student|class|([0-9]{1,3}) groups|students?)");
 
     private final FieldReader reader;
@@ -49,7 +49,7 @@ final class ApparatusReader {
         built.capacity = inWords(pieces.get(0));
         pieces.subList(1, pieces.size()).forEach(p -> property(field.key(), p, built));
         items.add(new ApparatusItem(field.key(), pieces.get(0).text(), built.capacity, built.graduation, built.readsTo, built.least, built.within,
-                built.delivers, built.share, built.usedUp, built.kept, field.keySpan()));
+                built.delivers, built.share, built.usedUp, built.kept, built.closed, field.keySpan()));
     }
 
     /** {@code measuring cylinder, 25 mL}: the size that the words end with is the capacity unless one is given. */
@@ -72,6 +72,8 @@ final class ApparatusReader {
             built.usedUp = true;
         } else if (text.equals("kept")) {
             built.kept = true;
+        } else if (text.equals("closed")) {
+            built.closed = true;
         } else if (text.startsWith("capacity ")) {
             built.capacity = value(piece, "capacity");
         } else if (text.startsWith("graduation ")) {
@@ -152,5 +154,6 @@ final class ApparatusReader {
         private Share share = new Share(1, 1);
         private boolean usedUp;
         private boolean kept;
+        private boolean closed;
     }
 }

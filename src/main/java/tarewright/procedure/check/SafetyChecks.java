@@ -1,0 +1,25 @@
+package tarewright.procedure.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import tarewright.finding.Finding;
+import tarewright.procedure.bench.BenchSafety;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.safety.Rulebook;
+
+/** Every check of what could hurt somebody. */
+public final class SafetyChecks {
+    private static final List<SafetyCheck> ALL = List.of(new MeetingCheck(), new HoodCheck(), new UnknownCheck(), new CautionCheck(),
+            new PressureCheck());
+
+    private SafetyChecks() {
+    }
+
+    /** What they find, without warnings that the author has answered. */
+    public static List<Finding> run(Resolved procedure, Rulebook rules) {
+        BenchSafety safety = BenchSafety.of(procedure, rules);
+        List<Finding> found = new ArrayList<>();
+        ALL.forEach(check -> check.check(safety, found::add));
+        return Checks.unanswered(procedure, found);
+    }
+}

@@ -1,0 +1,294 @@
+package tarewright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The dangers of a procedure through the author's language: what is found, and what stands in {@code figures}. All procedures are invented. */
+class SafetyFiguresTest {
+    private static final String FRONT = """
+            ---
+            title: On the bench
+            groups: 15
+            room: 20 °C; 101.325 kPa; 180 m3
+            %s
+            ---
+
+            """;
+    private static final String WASTE = """
+            ```waste
+            into: as the school says
+            ```
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private JsonNode figures(String text) throws IOException {
+        Files.writeString(folder.resolve("bench.md"), text);
+        return new ObjectMapper().readTree(run("figures"));
+    }
+
+    private String run(String command) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        Main.run(new String[] {command, folder.resolve("bench.md").toString()}, new PrintWriter(out, true), new PrintWriter(err, true));
+        assertEquals("", err.toString());
+        return out.toString();
+    }
+
+    private static String front(String more) {
+        return FRONT.replace("%s\n", more.isEmpty() ? "" : more + "\n");
+    }
+
+    /** The severities of the findings with an id. */
+    private static List<String> found(JsonNode figures, String id) {
+        List<String> severities = new ArrayList<>();
+        figures.get("findings").forEach(f -> {
+            if (f.get("id").asText().equals(id)) {
+                severities.add(f.get("severity").asText());
+            }
+        });
+        return severities;
+    }
+
+    private static String gas(String more, String equation, String solid, String name) {
+        return front(more) + """
+                ```reaction making
+                %s
+                ```
+
+                ```gas bubbles
+                substance: %s
+                made by: making
+                wanted: 60 mL
+                ```
+
+                ```solid lumps
+                substance: %s
+                for: bubbles
+                ```
+
+                ```solution acid
+                solute: HCl
+                strength: 0.1 mol/L
+                excess over: lumps
+                at least: 1.5 times
+                ```
+
+                """.formatted(equation, name, solid) + WASTE;
+    }
+
+    private static String sulfide(String more) {
+        return gas(more, "FeS(s) + HCl(aq) -> FeCl2(aq) + H2S(g)", "FeS", "hydrogen sulfide");
+    }
+
+    /**
+     * 60 mL in 180 m³ is 0.333 ppm by volume, from 15 groups 5.0 ppm, in 1 m³ 60 ppm. H2S: H330 (CLP Annex VI, index 016-001-00-4);
+     * ceiling 10 ppm (NIOSH Pocket Guide).
+     */
+    @Test
+    void hydrogenSulfideDemandsAHood() throws IOException {
+        JsonNode figures = figures(sulfide(""));
+        JsonNode air = figures.at("/air/bubbles");
+        assertEquals(5.0, air.get("all vessels").asDouble(), 0.05);
+        assertEquals(0.333, air.get("one vessel").asDouble(), 0.003);
+        assertEquals(60, air.get("around a face").asDouble(), 0.6);
+        assertEquals("ppm", air.get("unit").asText());
+        assertEquals("needed", figures.get("hood").asText());
+        assertEquals(List.of("error"), found(figures, "hood-needed"));
+        String said = run("proof");
+        assertTrue(said.contains("0.33 ppm if one vessel leaks, 5.0 ppm if all do; 60 ppm"), said);
+    }
+
+    @Test
+    void aHoodThatIsThereIsGiven() throws IOException {
+        JsonNode figures = figures(sulfide("hood: yes"));
+        assertEquals("given", figures.get("hood").asText());
+        assertEquals(List.of(), found(figures, "hood-needed"));
+        assertEquals(List.of("error"), found(figures(sulfide("hood: no")), "hood-needed"));
+    }
+
+    /** Carbon dioxide: 5000 ppm over a day, 30,000 ppm short-term (NIOSH Pocket Guide). */
+    @Test
+    void asMuchCarbonDioxideDoesNot() throws IOException {
+        JsonNode figures = figures(gas("", "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)", "CaCO3", "carbon dioxide"));
+        assertEquals(5.0, figures.at("/air/bubbles/all vessels").asDouble(), 0.05);
+        assertEquals("not needed", figures.get("hood").asText());
+        assertEquals(List.of(), found(figures, "hood-needed"));
+    }
+
+    private static String two(String one, String other) {
+        return front("") + """
+                ```solution one
+                solute: %s
+                strength: 0.5 mol/L
+                volume: 10 mL
+                ```
+
+                ```solution other
+                solute: %s
+                strength: 0.5 mol/L
+                volume: 10 mL
+                ```
+
+                """.formatted(one, other) + WASTE;
+    }
+
+    /** Chlorine from hypochlorite and acid: EUH031 of sodium hypochlorite (CLP Annex VI, index 017-011-00-1). */
+    @Test
+    void acidAndHypochloriteMustNotMeet() throws IOException {
+        assertEquals(List.of("error"), found(figures(two("HCl", "NaClO")), "must-not-meet"));
+        assertEquals(List.of(), found(figures(two("HCl", "NaCl")), "must-not-meet"));
+    }
+
+    @Test
+    void dilutedAcidIsNotTheConcentratedAcid() throws IOException {
+        JsonNode figures = figures(two("HCl", "NaCl").replace("volume: 10 mL\n```\n\n```solution other",
+                "volume: 10 mL\nmade from: concentrated hydrochloric acid\n```\n\n```solution other"));
+        // CLP Annex VI, index 017-002-01-X: Skin Corr. 1B from 25 %, STOT SE 3 (H335) from 10 %; below 10 % neither.
+        assertEquals("[\"H314\",\"H335\"]", figures.at("/hazards/concentrated hydrochloric acid/statements").toString());
+        assertEquals("Danger", figures.at("/hazards/concentrated hydrochloric acid/signal word").asText());
+        assertEquals("[]", figures.at("/hazards/one/statements").toString());
+        assertTrue(figures.at("/hazards/one/known").asBoolean());
+        assertTrue(figures.at("/hazards/one/signal word").isMissingNode());
+    }
+
+    @Test
+    void anUnknownSubstanceIsSaidToBeUnknown() throws IOException {
+        JsonNode figures = figures(two("HCl", "Na2XeO4"));
+        assertEquals(List.of("warning"), found(figures, "hazards-unknown"));
+        assertFalse(figures.at("/hazards/other/known").asBoolean());
+        assertEquals(List.of(), found(figures(two("HCl", "NaCl")), "hazards-unknown"));
+    }
+
+    private static String strong(String before, String inside) {
+        return front("") + """
+                ```solution alkali
+                solute: NaOH
+                strength: 2.0 mol/L
+                volume: 10 mL
+                ```
+
+                """ + before + "1. Take {alkali} of {label of alkali}.\n" + inside + "\n" + WASTE;
+    }
+
+    private static String caution(String indent) {
+        return (indent + "```caution\nseverity: danger\nhazard: burns\navoid: wear goggles\n```\n").replace("\n", "\n" + indent).stripTrailing() + "\n\n";
+    }
+
+    /** Sodium hydroxide from 5 % is H314 (CLP Annex VI, index 011-002-00-6); 2.0 mol/L is some 7.4 %. */
+    @Test
+    void aCorrosiveStepWantsItsCautionBefore() throws IOException {
+        assertEquals(List.of("warning"), found(figures(strong("", "")), "caution-missing"));
+        assertEquals(List.of("warning"), found(figures(strong("", "\n" + caution("   "))), "caution-missing"));
+        assertEquals(List.of(), found(figures(strong(caution(""), "")), "caution-missing"));
+        assertEquals(List.of(), found(figures(strong("", "").replace("2.0 mol/L", "0.1 mol/L")), "caution-missing"));
+    }
+
+    private static String bottle(String properties, String lumps) {
+        return front("") + """
+                ```apparatus
+                bottle: glass bottle; capacity 100 mL%s; one per group
+                ```
+
+                ```reaction making
+                CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)
+                ```
+
+                ```solid lumps
+                substance: CaCO3
+                mass: %s
+                ```
+
+                ```solution acid
+                solute: HCl
+                strength: 1.0 mol/L
+                volume: 50.0 mL
+                in: bottle
+                ```
+
+                """.formatted(properties, lumps) + WASTE;
+    }
+
+    /** 0.50 g is 5.0 mmol of gas, 0.24 bar over 101 kPa in the 50 mL left free by p V = n R T; 1.00 g twice that: worked by hand. */
+    @Test
+    void aClosedBottleMayBurst() throws IOException {
+        assertEquals(List.of(), found(figures(bottle("", "1.00 g")), "over-pressure"));
+        assertEquals(List.of("error"), found(figures(bottle("; closed", "1.00 g")), "over-pressure"));
+        assertEquals(List.of("warning"), found(figures(bottle("; closed", "0.10 g")), "over-pressure"));
+        assertEquals(List.of(), found(figures(bottle("; closed", "0.01 g")), "over-pressure"));
+    }
+
+    private static String mixture(String equation, String one, String other, String neutralise) {
+        return front("") + """
+                ```reaction mixing
+                %s
+                ```
+
+                ```solution one
+                solute: %s
+                strength: 0.20 mol/L
+                volume: 30.0 mL
+                ```
+
+                ```solution other
+                solute: %s
+                strength: 0.20 mol/L
+                volume: 10.0 mL
+                ```
+
+                ```waste
+                of: mixing
+                into: acid waste
+                %s
+                ```
+                """.formatted(equation, one, other, neutralise).replace("\n\n```\n", "\n```\n");
+    }
+
+    /** 4.0 mmol of H+ in 40 mL is 0.10 mol/L, pH 1.0; as much hydrogencarbonate is 0.336 g (84.007 g/mol, IUPAC 2021): by hand. */
+    @Test
+    void strongAcidLeftOver() throws IOException {
+        JsonNode waste = figures(mixture("HCl(aq) + NaOH(aq) -> NaCl(aq) + H2O(l)", "HCl", "NaOH", "neutralise with: sodium hydrogencarbonate"))
+                .at("/waste/mixing");
+        assertEquals(1.0, waste.get("pH").asDouble(), 0.01);
+        assertEquals(4.0, waste.at("/left/HCl/value").asDouble() * (waste.at("/left/HCl/unit").asText().equals("mol") ? 1000 : 1), 0.01);
+        assertEquals(0.336, waste.at("/neutralise/for a group/value").asDouble(), 0.001);
+        assertEquals(15 * 0.336, waste.at("/neutralise/class total/value").asDouble(), 0.01);
+    }
+
+    @Test
+    void strongAlkaliLeftOver() throws IOException {
+        JsonNode waste = figures(mixture("NaOH(aq) + HCl(aq) -> NaCl(aq) + H2O(l)", "NaOH", "HCl", "neutralise with: citric acid")).at("/waste/mixing");
+        assertEquals(13.0, waste.get("pH").asDouble(), 0.01);
+        // Three protons to a molecule of citric acid, 192.12 g/mol: 4.0 mmol / 3 * 192.12 = 0.256 g.
+        assertEquals(0.256, waste.at("/neutralise/for a group/value").asDouble(), 0.001);
+    }
+
+    /** Acetic acid left with its salt, two to one: pH = 4.756 - lg 2 = 4.455 (Henderson-Hasselbalch; pKa CRC Handbook, 86th edition). */
+    @Test
+    void weakAcidLeftOver() throws IOException {
+        JsonNode waste = figures(mixture("CH3COOH(aq) + NaOH(aq) -> CH3COONa(aq) + H2O(l)", "CH3COOH", "NaOH", "")).at("/waste/mixing");
+        assertEquals(4.455, waste.get("pH").asDouble(), 0.01);
+    }
+
+    /** Copper ions take water apart and no constant of theirs is at hand: no pH rather than a wrong one. */
+    @Test
+    void noPHWhereAConstantIsMissing() throws IOException {
+        JsonNode waste = figures(mixture("CuSO4(aq) + NaOH(aq) -> Cu(OH)2(s) + Na2SO4(aq)", "CuSO4", "NaOH", "")).at("/waste/mixing");
+        assertFalse(waste.has("pH"), waste.toString());
+        assertEquals("never", waste.get("sink").asText());
+    }
+}
