@@ -100,6 +100,24 @@ class BroughtIntoThePotTest {
         assertEquals(0.18797, outcome.shown("as powder", Property.STRENGTH), 5e-6);
     }
 
+    /** Starch and mixed dyes have a name and no formula: handled, and in no account. Vinegar is no substance that could react. */
+    @Test
+    void aMixtureIsHandledAndNotReckonedWith() {
+        Door.Outcome outcome = Door.open(new Page("Iodine").wasted()
+                .block("reaction course", "I2(aq) + S2O3^2-(aq) -> I^-(aq) + S4O6^2-(aq)")
+                .block("solution brown", "solute: iodine", "strength: 0.050 mol/L", "volume: 20.0 mL")
+                .block("solution clear", "solute: Na2S2O3.5H2O", "strength: 0.100 mol/L", "for: brown")
+                .block("solution drops", "solute: starch", "strength: 1 % w/v", "volume: 1 mL", "role: indicator")
+                .block("solution colours", "solute: universal indicator", "volume: 3 drops", "role: indicator")
+                .text("{drops} of {label of drops}").markdown()).sound();
+        assertEquals(20.0, outcome.shown("clear", Property.VOLUME), 1e-9);
+        assertEquals(1, outcome.shown("drops", Property.VOLUME), 1e-9);
+        assertTrue(outcome.block("drops").figure(Property.MOLES).isEmpty());
+        List<Finding> errors = Door.open(new Page("Vinegar").wasted().block("solution salt", "solute: NaCl", "strength: 1 mol/L",
+                "volume: 5 mL", "also: vinegar, 5 % w/v").markdown()).errors();
+        assertEquals(List.of("no-formula"), errors.stream().map(Finding::id).toList());
+    }
+
     private static PotAccount account(Door.Outcome outcome, int pot) {
         return outcome.resolved().reactions().get(0).pots().get(pot);
     }

@@ -82,6 +82,17 @@ class ResolveRulesTest {
                         "measure with: cylinder");
     }
 
+    /** A balance measures no volume, a cylinder no mass, a thermometer no titre. */
+    @Test
+    void anInstrumentMeasuresItsOwnKind() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Instruments"))
+                .block("solid salt", "substance: NaCl", "mass: 1.000 g", "weigh with: burette")
+                .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "volume: 20.00 mL", "measure with: balance")
+                .block("reading poured", "of: volume of acid", "read with: balance").markdown());
+        assertEquals(List.of("wrong-instrument", "wrong-instrument", "wrong-instrument"), outcome.ids(Severity.ERROR));
+        assertEquals(List.of("burette", "balance", "balance"), outcome.errors().stream().map(f -> f.at().text()).toList());
+    }
+
     /** 10 mmol of sodium hydroxide (39.997 g/mol) are 0.39997 g: weighed as 0.40 g, they are 10.0008 mmol. */
     @Test
     void aTypedAmountOfSubstanceIsWeighed() {

@@ -38,7 +38,8 @@ final class Contents {
     static List<Part> parts(ResolvedQuantity bottle, String label) {
         List<Part> parts = new ArrayList<>();
         Content content = content(bottle);
-        parts.add(bottle.matter().map(m -> part(m, content)).orElseGet(() -> Part.of(label, content)));
+        parts.add(bottle.matter().map(m -> part(m, content))
+                .orElseGet(() -> Part.of(bottle.block().mixture().map(m -> m.value().name()).orElse(label), content)));
         bottle.block().also().forEach(a -> parts.add(part(a.matter(),
                 content(a.strength().value(), a.matter(), OptionalDouble.empty()))));
         return parts;

@@ -13,7 +13,8 @@ public interface Naming {
     Naming USUAL = new Naming() {
         @Override
         public String bottle(QuantityBlock block, Optional<Matter> matter) {
-            String name = block.labelAs().or(() -> matter.map(Matter::name)).orElse(block.name());
+            String name = block.labelAs().or(() -> matter.map(Matter::name))
+                    .or(() -> block.mixture().map(m -> m.value().name())).orElse(block.name());
             return block.strength().map(s -> name + " (" + s.at().text() + ")").orElse(name);
         }
 

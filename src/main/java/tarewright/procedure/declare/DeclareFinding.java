@@ -58,6 +58,14 @@ public sealed interface DeclareFinding extends Finding {
         }
     }
 
+    /** A mixture of the table where one formula is needed. @param what it is, in the words of the table */
+    record NoFormula(String text, String what, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "no-formula";
+        }
+    }
+
     /** Nothing fixes how much there is. @param ways the fields that would */
     record MissingQuantity(String name, String type, List<String> ways, Span at) implements DeclareFinding {
         @Override

@@ -203,6 +203,12 @@ final class FieldReader {
                 .map(s -> new At<>(new Matter(at.value().written(), at.value().formula(), Optional.of(s)), at.at())).orElse(at));
     }
 
+    /** Something of the table that has a name and no formula. */
+    Optional<At<Substance>> mixture(Fields fields, String key) {
+        return fields.get(key).filter(f -> f.lines().size() == 1).map(f -> f.lines().get(0))
+                .flatMap(p -> tables.substances().named(p.text().strip()).filter(s -> s.formula().isEmpty()).map(s -> new At<>(s, p.span())));
+    }
+
     /** A name from the table of substances, or a formula. */
     Optional<At<Matter>> matter(Piece piece) {
         String text = piece.text().strip();
@@ -214,8 +220,12 @@ final class FieldReader {
         if (result instanceof FormulaResult.Ok ok) {
             return Optional.of(new At<>(new Matter(text, ok.formula(), tables.substances().of(ok.formula()).stream().findFirst()), piece.span()));
         }
+        if (named.isPresent()) {
+            note(new DeclareFinding.NoFormula(text, named.get().note(), piece.span()));
+            return Optional.empty();
+        }
         FormulaTrouble trouble = ((FormulaResult.Bad) result).trouble();
-        boolean meantAsName = named.isPresent() || text.matches(".*\\s.*|\\p{Ll}{4,}.*|\\p{Lu}\\p{Ll}{3,}.*");
+        boolean meantAsName = text.matches(".*\\s.*|\\p{Ll}{4,}.*|\\p{Lu}\\p{Ll}{3,}.*");
         if (meantAsName && !isSubstanceInOtherCapitals(trouble)) {
             note(new DeclareFinding.UnknownSubstance(text, Spelling.near(text, tables.substances().names()), piece.span()));
         } else {

@@ -2,6 +2,7 @@ package tarewright.procedure.declare;
 
 import java.util.List;
 import java.util.Optional;
+import tarewright.chemistry.Substance;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.quantity.Strength;
 import tarewright.quantity.Typed;
@@ -12,6 +13,7 @@ import tarewright.quantity.Typed;
  * @param block where it stands
  * @param kind which of the four
  * @param matter the substance, or the solute; none where it is taken from the block that this is a portion of
+ * @param mixture what it is where that has no formula: starch, litmus, vinegar; it has a name and hazards and takes part in no equation
  * @param rule what fixes its amount
  * @param purity mass fraction of the substance in what is weighed or measured
  * @param density mass over volume of what is measured
@@ -34,7 +36,7 @@ import tarewright.quantity.Typed;
  * @param keeps how long it keeps, in the author's words
  * @param gas what only a gas has
  */
-public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> matter, AmountRule rule, Optional<At<Typed>> purity,
+public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> matter, Optional<At<Substance>> mixture, AmountRule rule, Optional<At<Typed>> purity,
         Optional<At<Typed>> density, Optional<At<Strength>> strength, Optional<At<String>> instrument, Optional<Ribbon> ribbon,
         Optional<At<String>> reactsIn, String batch, Optional<At<String>> vessel, Optional<At<String>> portionOf, int portions,
         Optional<At<String>> madeFrom, Optional<At<Typed>> madeUpTo, Role role, Optional<At<Matter>> actsAs, List<AlsoDissolved> also,
@@ -50,12 +52,12 @@ public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> ma
     /** Whether what fixes its amount, or what it is, could not be read: one finding has said so, and its figures are silently missing. */
     public boolean unreadable() {
         boolean named = block.fields().has("substance") || block.fields().has("solute");
-        return rule instanceof AmountRule.Unreadable || named && matter.isEmpty();
+        return rule instanceof AmountRule.Unreadable || named && matter.isEmpty() && mixture.isEmpty();
     }
 
     /** The same, measured out so often. */
     QuantityBlock withPortions(int often) {
-        return new QuantityBlock(block, kind, matter, rule, purity, density, strength, instrument, ribbon, reactsIn, batch, vessel, portionOf, often, madeFrom,
+        return new QuantityBlock(block, kind, matter, mixture, rule, purity, density, strength, instrument, ribbon, reactsIn, batch, vessel, portionOf, often, madeFrom,
                 madeUpTo, role, actsAs, also, found, labelAs, shownAs, keeps, gas);
     }
 

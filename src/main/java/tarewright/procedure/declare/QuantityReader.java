@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tarewright.chemistry.State;
+import tarewright.chemistry.Substance;
 import tarewright.procedure.declare.AmountRule.Measured;
 import tarewright.procedure.declare.QuantityBlock.AlsoDissolved;
 import tarewright.procedure.declare.QuantityBlock.GasFields;
@@ -40,14 +41,16 @@ final class QuantityReader {
             fields.get(later).ifPresent(f -> reader.note(new DeclareFinding.NotYet(later, f.keySpan())));
         }
         String matterKey = kind == Kind.SOLUTION ? "solute" : "substance";
-        Optional<At<Matter>> matter = reader.matter(fields, matterKey, State.of(kind.state()).orElseThrow());
+        Optional<At<Substance>> mixture = reader.mixture(fields, matterKey);
+        Optional<At<Matter>> matter = mixture.isPresent() ? Optional.empty()
+                : reader.matter(fields, matterKey, State.of(kind.state()).orElseThrow());
         Optional<At<String>> portionOf = reader.name(fields, "portion of");
         Optional<At<String>> madeFrom = reader.name(fields, "made from");
         if (!fields.has(matterKey) && portionOf.isEmpty() && madeFrom.isEmpty()) {
             reader.note(new DeclareFinding.FieldMissing(block.type(), matterKey, matterKey + ": NaCl", block.typeSpan()));
         }
         Optional<At<Strength>> strength = reader.strength(fields, "strength");
-        return new QuantityBlock(block, kind, matter, rule(block, kind), reader.fraction(fields, "purity"),
+        return new QuantityBlock(block, kind, matter, mixture, rule(block, kind), reader.fraction(fields, "purity"),
                 reader.positive(fields, "density", Dimension.DENSITY), strength, reader.name(fields, kind == Kind.SOLID ? "weigh with" : "measure with"),
                 ribbon(fields), reader.name(fields, "reacts in"), reader.words(fields, "batch").orElse(""), reader.name(fields, "in"), portionOf,
                 reader.whole(fields, "portions", 1, 100).orElse(1), madeFrom, reader.positive(fields, "made up to", Dimension.VOLUME), role(fields),

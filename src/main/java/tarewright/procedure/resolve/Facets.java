@@ -33,7 +33,7 @@ final class Facets {
         }
         boolean made = block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted;
         // What a reaction makes in solution has a strength only where the author gives one.
-        boolean strength = block.is(Kind.SOLUTION) && (!made || block.strength().isPresent());
+        boolean strength = block.is(Kind.SOLUTION) && block.mixture().isEmpty() && (!made || block.strength().isPresent());
         if (strength) {
             all.add(Property.STRENGTH);
         }
@@ -94,7 +94,7 @@ final class Facets {
                 known &= byMass || density;
             }
             case SOLUTION -> {
-                if (strength) {
+                if (strength || !made) {
                     all.add(Property.VOLUME);
                 }
                 if (known && density) {

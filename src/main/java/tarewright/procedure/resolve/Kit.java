@@ -17,8 +17,12 @@ final class Kit {
 
     /** The instrument if it measures this dimension. */
     static Optional<ApparatusItem> measuring(Optional<ApparatusItem> item, Dimension dimension) {
-        return item.filter(i -> i.divisionTyped().map(Typed::dimension).or(() -> i.capacity().map(c -> c.value().dimension()))
-                .filter(dimension::equals).isPresent());
+        return item.filter(i -> measures(i).filter(dimension::equals).isPresent());
+    }
+
+    /** What an instrument measures: by its marks, else by its capacity. */
+    static Optional<Dimension> measures(ApparatusItem item) {
+        return item.divisionTyped().map(Typed::dimension).or(() -> item.capacity().map(c -> c.value().dimension()));
     }
 
     /** The unit of an instrument's division. */

@@ -109,14 +109,6 @@ public sealed interface ResolveFinding extends Finding {
         }
     }
 
-    /** A block is a solid, say, and the equation has the substance in solution. */
-    record StateDiffers(String name, String type, String species, Span at, List<Span> also) implements ResolveFinding {
-        @Override
-        public String id() {
-            return "state-differs";
-        }
-    }
-
     record DilutionImpossible(String name, String wanted, String stock, String needed, String volume, Span at) implements ResolveFinding {
         @Override
         public String id() {
@@ -154,7 +146,7 @@ public sealed interface ResolveFinding extends Finding {
         }
     }
 
-    /** A fixed amount in an instrument of another kind: a mass with a cylinder. */
+    /** An instrument of another kind: a mass with a cylinder. @param measures what it does @param wanted what it should */
     record WrongInstrument(String instrument, String measures, String wanted, Span at) implements ResolveFinding {
         @Override
         public String id() {

@@ -53,8 +53,8 @@ final class Strengths {
         if (source.isPresent() && (block.madeUpTo().isPresent() || block.rule() instanceof AmountRule.Stated)) {
             return madeUp(source.get());
         }
-        // A strength that could not be read was a finding already.
-        if (!block.block().fields().has("strength")) {
+        // A strength that could not be read was a finding already, and a bottle that there is none of.
+        if (!block.block().fields().has("strength") && block.portionOf().isEmpty()) {
             bench.note(new ResolveFinding.StrengthMissing(block.name(), block.block().nameSpan()));
         }
         return Optional.empty();

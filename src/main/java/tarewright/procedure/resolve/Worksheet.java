@@ -18,6 +18,7 @@ import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.ReadingBlock;
 import tarewright.procedure.declare.ValueBlock;
 import tarewright.procedure.expression.Evaluator;
+import tarewright.quantity.Kinds;
 import tarewright.quantity.Rounding;
 import tarewright.quantity.Unit;
 import tarewright.text.Spelling;
@@ -77,6 +78,7 @@ final class Worksheet {
     private Optional<ResolvedReading> single(ReadingBlock block) {
         Optional<ApparatusItem> item = instrument(block);
         Optional<Figure> truth = truth(block);
+        truth.ifPresent(t -> fits(block, t));
         return truth.map(t -> {
             List<Figure> each = new ArrayList<>();
             for (int i = 1; i <= block.times(); i++) {
@@ -94,6 +96,13 @@ final class Worksheet {
         Figure mean = Figure.of(Symbol.words("mean of " + block.name()), each.get(0).unit(),
                 new Step.Sum(each.stream().map(e -> new Step.Term(share, e)).toList()));
         return each.get(0).decimals().isPresent() ? mean.shownTo(each.get(0).decimals().getAsInt()) : mean;
+    }
+
+    /** An instrument that the author names and that measures something else. */
+    private void fits(ReadingBlock block, Figure truth) {
+        block.instrument().ifPresent(i -> expected.procedure.apparatus(i.value()).flatMap(Kit::measures)
+                .filter(d -> !d.equals(truth.dimension())).ifPresent(d -> expected.note(new ResolveFinding.WrongInstrument(i.value(),
+                        Kinds.name(d), Kinds.name(truth.dimension()), i.at()))));
     }
 
     /** What is really there: the figure that the reading measures, or what the author expects. */
