@@ -116,4 +116,62 @@ class FoundByStudentsTest {
         // 25 mmol of sulfuric acid bring 50 mmol of hydrogen ions for 8 × 0.194 mmol: 32.2 times.
         assertEquals(32.2, outcome.shown("acid", Property.EXCESS), 0.05);
     }
+
+    /**
+     * 10.00 mL of bleach, 0.100 mol/L, set 1.000 mmol of iodine free, which takes 2.000 mmol of thiosulfate, 20.00 mL. Back: 1.000 mmol
+     * in 10.00 mL.
+     */
+    @Test
+    void iodineThatIsSetFreeTellsOfWhatFreedIt() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Bleach"))
+                .block("reaction freeing", "ClO^-(aq) + I^-(aq) + H^+(aq) -> Cl^-(aq) + I2(aq) + H2O(l)")
+                .block("reaction titrating", "I2(aq) + S2O3^2-(aq) -> I^-(aq) + S4O6^2-(aq)")
+                .block("solution bleach", "solute: NaClO", "strength: 0.100 mol/L", "volume: 10.00 mL", "found by students: yes")
+                .block("solution iodide", "solute: KI", "strength: 0.50 mol/L", "excess over: bleach", "at least: 1.5 times",
+                        "reacts in: freeing")
+                .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "excess over: bleach", "at least: 1.5 times")
+                .block("solution iodine", "solute: I2", "made by: freeing")
+                .block("solution thio", "solute: Na2S2O3", "strength: 0.100 mol/L", "for: iodine", "measure with: burette")
+                .block("reading titre", "of: volume of thio", "read with: burette").ask("strength of bleach", "mol/L").markdown())
+                .sound();
+        assertEquals(20.00, outcome.shown("thio", Property.VOLUME), 1e-9);
+        assertEquals(0.1000, outcome.answer().shownValue(), 1e-9);
+    }
+
+    /**
+     * 2.65 g of washing soda of 95 % Na2CO3 (105.988 g/mol), 23.753 mmol, made up to 250 mL: 25 mL hold 2.3753 mmol and take 47.505 mL of
+     * 0.1000 mol/L acid, read as 47.50 mL. Back: 2.375 mmol, tenfold 23.75 mmol, 2.5172 g, 94.99 %.
+     */
+    @Test
+    void aSolidIsFoundThroughTheFlaskItWasMadeUpIn() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Soda"))
+                .block("reaction neutralising", "Na2CO3(aq) + HCl(aq) -> NaCl(aq) + H2O(l) + CO2(g)")
+                .block("solid soda", "substance: Na2CO3", "mass: 2.650 g", "purity: 95 %", "found by students: yes",
+                        "weigh with: balance")
+                .block("solution flask", "made from: soda", "made up to: 250 mL")
+                .block("solution aliquot", "portion of: flask", "volume: 25.00 mL")
+                .block("solution acid", "solute: HCl", "strength: 0.1000 mol/L", "for: aliquot", "measure with: burette")
+                .block("reading titre", "of: volume of acid", "read with: burette").ask("purity of soda", "%").markdown()).sound();
+        assertEquals(0.09501, outcome.shown("flask", Property.STRENGTH), 5e-6);
+        assertEquals(47.50, outcome.shown("acid", Property.VOLUME), 1e-9);
+        assertEquals(94.99, outcome.answer().shownValue(), 0.005);
+    }
+
+    /**
+     * 0.500 g of fertiliser, 80 % (NH4)2SO4 (132.134 g/mol), bring 3.0272 mmol of sulfate; nine tenths of it come out as 0.6359 g of
+     * barium sulfate (233.386 g/mol), read as 0.636 g. Back: 2.7251 mmol / 0.90 = 3.0279 mmol, 80.02 %.
+     */
+    @Test
+    void aPrecipitateThatIsNotAllTellsByItsYield() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Sulfate"))
+                .block("reaction precipitating", "SO4^2-(aq) + Ba^2+(aq) -> BaSO4(s)", "goes to: 90 %")
+                .block("solid fertiliser", "substance: (NH4)2SO4", "acts as: SO4^2-", "mass: 0.500 g", "purity: 80 %",
+                        "found by students: yes", "weigh with: balance")
+                .block("solution barium", "solute: BaCl2", "strength: 0.20 mol/L", "excess over: fertiliser", "at least: 1.5 times")
+                .block("solid white", "substance: BaSO4", "made by: precipitating", "weigh with: balance")
+                .block("reading weighed", "of: mass of white", "read with: balance").ask("purity of fertiliser", "%").markdown())
+                .sound();
+        assertEquals(0.6359, outcome.shown("white", Property.YIELD), 5e-5);
+        assertEquals(80.02, outcome.answer().shownValue(), 0.01);
+    }
 }

@@ -174,9 +174,7 @@ final class Reacting {
         List<Power> powers = new ArrayList<>();
         times.ifPresent(t -> powers.add(new Power(t, 1)));
         powers.add(new Power(moles, 1));
-        if (!pair.target().reactant() && pair.own().reactant()) {
-            yieldOf(pair.own().reaction()).ifPresent(y -> powers.add(new Power(y, -1)));
-        }
+        pair.yield(this).ifPresent(y -> powers.add(new Power(y, -1)));
         return usual(Figure.of(symbol, MOLE, new Step.Product(pair.ratio() * share, powers)));
     }
 
@@ -210,6 +208,11 @@ final class Reacting {
         /** Amount of the own block for one of the target's. */
         double ratio() {
             return (double) own.coefficient() * target.ions() / (target.coefficient() * (double) own.ions());
+        }
+
+        /** The yield that stands between a reactant and what is made of it. */
+        Optional<Figure> yield(Reacting reacting) {
+            return own.reactant() && !target.reactant() ? reacting.yieldOf(own.reaction()) : Optional.empty();
         }
     }
 

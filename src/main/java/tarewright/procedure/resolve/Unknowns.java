@@ -1,5 +1,6 @@
 package tarewright.procedure.resolve;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,7 +44,8 @@ final class Unknowns {
     /** Whether a property of a block is worked here on the bench of readings. */
     static boolean finds(Bench bench, QuantityBlock block, Property property) {
         return switch (property) {
-            case MOLES, STRENGTH -> concerns(bench, block);
+            case MOLES -> concerns(bench, block) || isBetween(bench, block);
+            case STRENGTH -> concerns(bench, block);
             case PURITY -> block.found() && block.purity().isPresent();
             case MASS -> block.found() && block.purity().isEmpty() && !block.is(Kind.SOLUTION)
                     && bench.readingOf(block, Property.MASS).isEmpty();
@@ -63,6 +65,15 @@ final class Unknowns {
         return false;
     }
 
+    /** What is made from an unknown and taken up in another pot by something that is read: iodine set free and titrated. */
+    private static boolean isBetween(Bench bench, QuantityBlock block) {
+        Unknowns between = new Unknowns(bench, block);
+        return block.rule() instanceof AmountRule.MadeBy && !between.isRead(block)
+                && bench.potAsProduct(block).filter(p -> p.reactants().stream().anyMatch(r -> concerns(bench, r.block()))).isPresent()
+                && bench.potAsReactant(block).filter(p -> p.parts().stream().anyMatch(q -> q.block() != block && between.isRead(q.block())))
+                        .isPresent();
+    }
+
     /** Whether anything that is read leads to it. */
     private boolean tells(Set<QuantityBlock> seen) {
         return seen.add(unknown) && (partner().isPresent() || titratedBack().isPresent()
@@ -74,12 +85,12 @@ final class Unknowns {
         Optional<QuantityBlock> partner = partner();
         if (partner.isPresent()) {
             return bench.figure(partner.get(), Property.MOLES).flatMap(n -> reacting().pair(unknown, partner.get())
-                    .map(pair -> amount(pair.ratio(), n)));
+                    .map(pair -> amount(pair.ratio(), n, pair.yield(reacting()))));
         }
         Optional<Back> back = titratedBack();
         if (back.isPresent()) {
             return usedUp(back.get())
-                    .flatMap(used -> reacting().pair(unknown, back.get().reagent()).map(pair -> amount(pair.ratio(), used)));
+                    .flatMap(used -> reacting().pair(unknown, back.get().reagent()).map(pair -> amount(pair.ratio(), used, Optional.empty())));
         }
         Optional<QuantityBlock> portion = telling();
         if (portion.isEmpty()) {
@@ -98,8 +109,10 @@ final class Unknowns {
         return new Reacting(bench);
     }
 
-    private Figure amount(double ratio, Figure moles) {
-        return Reacting.usual(Figure.of(symbol("n"), MOLE, new Step.Product(ratio, List.of(new Power(moles, 1)))));
+    private Figure amount(double ratio, Figure moles, Optional<Figure> yield) {
+        List<Power> powers = new ArrayList<>(List.of(new Power(moles, 1)));
+        yield.ifPresent(y -> powers.add(new Power(y, -1)));
+        return Reacting.usual(Figure.of(symbol("n"), MOLE, new Step.Product(ratio, powers)));
     }
 
     private Figure content(Figure strength, Figure volume) {
@@ -115,7 +128,7 @@ final class Unknowns {
 
     /** Reacts with it or is made from it, and is read off; or, where the unknown is read off, is known of itself. */
     private Optional<QuantityBlock> partner() {
-        Optional<QuantityBlock> read = others().filter(this::isRead).findFirst();
+        Optional<QuantityBlock> read = others().filter(b -> isRead(b) || isBetween(bench, b)).findFirst();
         return read.isPresent() || !isRead(unknown) ? read : others().filter(b -> b.rule() instanceof AmountRule.Stated)
                 .findFirst();
     }
