@@ -19,6 +19,7 @@ import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.procedure.check.Checks;
 import tarewright.procedure.check.SafetyChecks;
+import tarewright.procedure.resolve.ResolveFinding;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.Resolver;
 import tarewright.procedure.syntax.Reader;
@@ -60,8 +61,8 @@ final class Workshop {
         findings.addAll(source.findings());
         Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), overrides, tables);
         findings.addAll(resolved.findings());
-        // What could not be read leaves gaps in the reactions; dangers that only seem to come of these would hide the mistake itself.
-        boolean whole = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
+        // Dangers that only seem to come of what could not be read would hide the mistake itself; a figure that cannot be reckoned hides none.
+        boolean whole = findings.stream().allMatch(f -> f.severity() != Severity.ERROR || f instanceof ResolveFinding);
         boolean anything = !resolved.value().quantities().isEmpty() || !resolved.value().reactions().isEmpty();
         findings.addAll(Checks.run(resolved.value()));
         resolved.value().procedure().settled().stream().flatMap(b -> b.finding().stream()).filter(id -> !known.contains(id.value()))

@@ -152,6 +152,8 @@ class SafetyFiguresTest {
     void acidAndHypochloriteMustNotMeet() throws IOException {
         assertEquals(List.of("error"), found(figures(two("HCl", "NaClO")), "must-not-meet"));
         assertEquals(List.of(), found(figures(two("HCl", "NaCl")), "must-not-meet"));
+        String noDensity = two("HCl", "NaClO").replaceFirst("NaClO\nstrength: 0.5 mol/L", "NaClO\nstrength: 5 % w/w");
+        assertEquals(List.of("error"), found(figures(noDensity), "must-not-meet"), "though a density is wanting");
     }
 
     @Test

@@ -36,6 +36,12 @@ public final class Meetings {
         for (ResolvedReaction reaction : procedure.reactions()) {
             List<String> made = bench.made().stream().filter(m -> m.reaction() == reaction).map(m -> m.verdict().matter().name())
                     .toList();
+            // Also where the amounts of a pot could not be reckoned, its equation says what meets in it.
+            List<String> named = new ArrayList<>(made);
+            reaction.block().equation().ifPresent(e -> bench.taken().stream()
+                    .filter(t -> t.source().matter().filter(m -> e.isReactant(m.formula())).isPresent())
+                    .forEach(t -> named.add(t.verdict().matter().name())));
+            pairUp(named, pairs);
             for (PotAccount pot : reaction.pots()) {
                 List<String> in = new ArrayList<>(made);
                 List<String> blocks = pot.reactants().stream().flatMap(r -> r.blocks().stream()).toList();
