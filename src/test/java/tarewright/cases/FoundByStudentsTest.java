@@ -2,7 +2,9 @@ package tarewright.cases;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import tarewright.finding.Severity;
 import tarewright.procedure.resolve.Property;
 
 /**
@@ -173,5 +175,18 @@ class FoundByStudentsTest {
                 .sound();
         assertEquals(0.6359, outcome.shown("white", Property.YIELD), 5e-5);
         assertEquals(80.02, outcome.answer().shownValue(), 0.01);
+    }
+
+    /** 5.0 mL of 1.0 mol/L acid use up 2.5 mmol of the 8.99 mmol of CaCO3 in the sample: the gas tells of the acid and not of the sample. */
+    @Test
+    void whatIsLeftOverIsNotFoundOut() {
+        String markdown = Titrations.instruments(new Page("Too little acid"))
+                .block("reaction fizzing", "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)")
+                .block("solid sample", "substance: CaCO3", "mass: 1.000 g", "purity: 90 %", "found by students: yes")
+                .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "volume: VOLUME mL")
+                .block("gas carbon dioxide", "substance: CO2", "made by: fizzing")
+                .block("reading gas read", "of: volume of carbon dioxide").ask("purity of sample", "%").markdown();
+        assertEquals(List.of("found-left-over"), Door.open(markdown.replace("VOLUME", "5.0")).ids(Severity.ERROR));
+        assertEquals(List.of(), Door.open(markdown.replace("VOLUME", "20.0")).ids(Severity.ERROR));
     }
 }

@@ -289,6 +289,16 @@ class ResolveRulesTest {
         }
     }
 
+    /** A wish that nothing rounds is met, real or not: with the same law on the way there and back. */
+    @Test
+    void anUnroundedWishIsMet() {
+        for (String said : List.of("gases: ideal", "gases: real", "level: evening class")) {
+            Door.Outcome outcome = Door.open(ribbon("50 mL", "over water", "20 °C; 101.3 kPa", "").front(said).markdown()
+                    .replace("weigh with: balance\n", "")).sound();
+            assertEquals(50, outcome.shown("hydrogen", Property.VOLUME), 1e-3, said);
+        }
+    }
+
     // --- temperatures
 
     /**

@@ -47,6 +47,14 @@ public sealed interface CheckFinding extends Finding {
         }
     }
 
+    /** Something to be found out that the reaction does not use up. @param left over of it */
+    record FoundLeftOver(String name, String limiting, String left, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "found-left-over";
+        }
+    }
+
     /** A reactant of the equation that no block provides. */
     record ReactantMissing(String formula, String reaction, Span at) implements CheckFinding {
         @Override

@@ -135,8 +135,13 @@ final class Gases {
         return gas.gas().real().or(() -> bench.procedure.front().realGases());
     }
 
-    private static boolean matters(Figure ideal, double difference) {
-        return ideal.standardUncertainty() > 0 && Math.abs(difference) > Accepted.COVERAGE * ideal.standardUncertainty();
+    /** Whether a difference is more than half of the accepted range; temperature and pressure of the air are never known better than they are. */
+    private boolean matters(Figure ideal, double difference) {
+        Figure temperature = bench.air.temperature(gas);
+        Figure pressure = bench.air.pressure(gas);
+        double air = Math.hypot(temperature.standardUncertainty() / temperature.value(), pressure.standardUncertainty() / pressure.value());
+        double uncertainty = Math.max(ideal.standardUncertainty(), air * Math.abs(ideal.value()));
+        return uncertainty > 0 && Math.abs(difference) > Accepted.COVERAGE * uncertainty;
     }
 
     /** The second virial coefficient at the gas's temperature; a finding where it is asked for and not known. */
