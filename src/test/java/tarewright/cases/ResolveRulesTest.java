@@ -334,4 +334,21 @@ class ResolveRulesTest {
         assertTrue(Door.open(markdown.replace("SAY", "at least: 1 times")).ids(Severity.ERROR).contains("not-in-excess"));
         assertTrue(!Door.open(markdown.replace("SAY", "at least: 1.2 times")).ids(Severity.ERROR).contains("not-in-excess"));
     }
+
+    /**
+     * 10 % of the pentahydrate is 10 % × 159.602 / 249.677 = 6.392 % of copper(II) sulfate. Between 1.0511 g/mL at 5 % and 1.0842 g/mL at 8 % (CRC Handbook, 102nd ed., Concentrative Properties
+     * of Aqueous Solutions, 20 °C) a straight line gives 1.0665 g/mL there; so c = 0.100 × 1066.5 g/L / 249.677 g/mol = 0.4271 mol/L. The curve lies 0.0003 g/mL at most beside the line.
+     */
+    @Test
+    void theDensityOfAHydratesSolutionIsThatOfItsDrySalt() {
+        Figure strength = Door.open(copper("10 % w/w")).figure("blue", Property.STRENGTH);
+        assertEquals(0.4271, strength.shownValue(), 0.0002);
+        assertEquals(1.0665, Door.open(copper("10 % w/w")).figure("blue", Property.DENSITY).shownValue(), 0.0003);
+        Figure counted = Door.open(copper("6.3923 % w/w as CuSO4")).figure("blue", Property.STRENGTH);
+        assertEquals(strength.value(), counted.value(), 1e-5 * strength.value());
+    }
+
+    private static String copper(String strength) {
+        return "---\ntitle: Blue\n---\n\n```solution blue\nsolute: CuSO4.5H2O\nstrength: " + strength + "\nvolume: 10 mL\n```\n";
+    }
 }

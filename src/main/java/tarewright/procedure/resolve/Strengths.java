@@ -220,8 +220,9 @@ final class Strengths {
         }
         if (block.is(Kind.SOLUTION) && block.strength().isPresent()
                 && block.strength().get().value() instanceof Strength.MassFraction fraction) {
-            return densityTable().flatMap(t -> t.density(fraction.typed().si()).value().isPresent()
-                    ? densityAt(fraction("w", fraction.typed()), block.strength().get()) : Optional.empty());
+            Figure typedFraction = fraction("w", fraction.typed());
+            return densityTable().flatMap(t -> ofTable(t, typedFraction, fraction).filter(share -> t.density(share.value()).value().isPresent())
+                    .flatMap(share -> densityAt(typedFraction, block.strength().get())));
         }
         return Optional.empty();
     }
@@ -242,6 +243,20 @@ final class Strengths {
                 .or(() -> bench.tables.densities().of(m.formula().anhydrous())));
     }
 
+    /**
+     * The mass fraction of what the table counts. A table of a salt counts the salt without its water of crystallisation, whatever the strength counts: of 10 % of the
+     * pentahydrate of copper(II) sulfate, 6.4 % are copper(II) sulfate.
+     */
+    private Optional<Figure> ofTable(DensityTable table, Figure fraction, Strength strength) {
+        if (!bench.constituents.unweighed(table.solute()).isEmpty()) {
+            return Optional.empty();
+        }
+        Figure tableMass = bench.constituents.molarMass(table.solute());
+        return countedAs(strength).map(counted -> counted.value() == tableMass.value() ? fraction
+                : Figure.of(Symbol.ofFormula("w", table.solute().plain()), fraction.unit(),
+                        new Step.Product(1, List.of(new Power(fraction, 1), new Power(tableMass, 1), new Power(counted, -1)))));
+    }
+
     /** Density of a solution of a mass fraction: typed, else out of the solute's table at 20 °C. */
     private Optional<Figure> densityAt(Figure fraction, At<Strength> written) {
         Optional<Figure> typed = typedDensity();
@@ -253,7 +268,11 @@ final class Strengths {
             bench.note(new ResolveFinding.DensityMissing(block.name(), Kit.shown(written.value().typed()) + " w/w", written.at()));
             return Optional.empty();
         }
-        TableValue value = table.get().density(fraction.value());
+        Optional<Figure> share = ofTable(table.get(), fraction, written.value());
+        if (share.isEmpty()) {
+            return Optional.empty();
+        }
+        TableValue value = table.get().density(share.get().value());
         if (value instanceof TableValue.OutOfRange out) {
             bench.note(new ResolveFinding.OutOfTableRange("density of " + table.get().name(), out.limit().id(), number(out.asked()) + " " + out.unit(),
                     number(out.from()) + " " + out.unit(), number(out.to()) + " " + out.unit(), written.at()));
@@ -262,7 +281,7 @@ final class Strengths {
         TableValue.Known known = (TableValue.Known) value;
         DensityTable from = table.get();
         return Optional.of(Figure.of(new Amounts(bench, block).symbol("ρ"), DENSITY, new Step.Relation("density of a solution", known.provenance().source(),
-                List.of(fraction), of -> from.density(Math.min(Math.max(of[0], 0), from.strongest())).value().orElse(Double.NaN))).shownTo(4));
+                List.of(share.get()), of -> from.density(Math.min(Math.max(of[0], 0), from.strongest())).value().orElse(Double.NaN))).shownTo(4));
     }
 
     private static String number(double value) {
