@@ -6,6 +6,7 @@ import tarewright.derivation.Figure;
 import tarewright.finding.Finding;
 import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.At;
+import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.quantity.Digits;
@@ -21,7 +22,8 @@ final class ScaleCheck implements Check {
     public void check(Resolved procedure, Consumer<Finding> findings) {
         for (ResolvedQuantity quantity : procedure.quantities()) {
             if (quantity.instrument().isPresent() && quantity.amount().isPresent() && quantity.taken()) {
-                check(quantity, quantity.amount().get(), quantity.instrument().get(), findings);
+                // What is diluted in a flask is measured where it is taken, not where it is made up.
+                check(quantity, quantity.figure(Property.TAKEN).orElse(quantity.amount().get()), quantity.instrument().get(), findings);
             }
         }
     }
