@@ -95,8 +95,16 @@ public final class Resolver {
         Bench byReadings = expected.byReadings(readings);
         List<ResolvedAnswer> answers = answers(new Lookups(byReadings, worksheet), readings);
         Map<Inline.Reference, Referent> referents = referents();
+        dropEchoes();
         noteGaps(quantities, answers, referents);
         return new Resolved(name, procedure, setting, tables, quantities, reactions, List.copyOf(readings.values()), values, answers, referents);
+    }
+
+    /** A figure that waits for itself because its reaction or its substance could not be read is that mistake once more, not another one. */
+    private void dropEchoes() {
+        if (findings.stream().anyMatch(f -> f.severity() == Severity.ERROR && !(f instanceof ResolveFinding.Circular))) {
+            findings.removeIf(f -> f instanceof ResolveFinding.Circular circular && circular.circle().size() == 1);
+        }
     }
 
     /** Nothing may be missing from a page without a word: what is not there although no error says why is an error itself. */
