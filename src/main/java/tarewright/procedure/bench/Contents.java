@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import tarewright.chemistry.Formula;
+import tarewright.chemistry.FormulaResult;
 import tarewright.chemistry.Substance;
 import tarewright.derivation.Figure;
 import tarewright.procedure.declare.Matter;
@@ -40,8 +42,8 @@ final class Contents {
         Content content = content(bottle);
         parts.add(bottle.matter().map(m -> part(m, content))
                 .orElseGet(() -> Part.of(bottle.block().mixture().map(m -> m.value().name()).orElse(label), content)));
-        bottle.block().also().forEach(a -> parts.add(part(a.matter(),
-                content(a.strength().value(), a.matter(), OptionalDouble.empty()))));
+        bottle.block().also().forEach(a -> parts.add(part(a.matter(), countsTheSolute(a.strength().value(), a.matter())
+                ? content(a.strength().value(), a.matter(), OptionalDouble.empty()) : Content.unstated())));
         return parts;
     }
 
@@ -61,10 +63,17 @@ final class Contents {
         OptionalDouble density = bottle.figure(Property.DENSITY).map(d -> OptionalDouble.of(d.value() / PER_LITRE))
                 .orElse(OptionalDouble.empty());
         if (block.strength().isPresent() && bottle.matter().isPresent()
-                && !(block.strength().get().value() instanceof Strength.VolumeStrength)) {
+                && !(block.strength().get().value() instanceof Strength.VolumeStrength)
+                && countsTheSolute(block.strength().get().value(), bottle.matter().get())) {
             return content(block.strength().get().value(), bottle.matter().get(), density);
         }
         return bottle.figure(Property.STRENGTH).map(c -> molar(c, density)).orElseGet(Content::unstated);
+    }
+
+    /** Whether a strength counts the solute, with or without its water. Of 61.6 % as P₂O₅ 85 % are phosphoric acid: the share itself would say too little. */
+    private static boolean countsTheSolute(Strength strength, Matter matter) {
+        return strength.asFormula().isEmpty() || Formula.parse(strength.asFormula().get()) instanceof FormulaResult.Ok ok
+                && ok.formula().anhydrous().sameComposition(matter.formula().anhydrous());
     }
 
     /** @param concentration in mol/m³ as SI */

@@ -31,6 +31,22 @@ public sealed interface CheckFinding extends Finding {
         }
     }
 
+    /** A solution made or taken from a block of another substance. */
+    record MadeFromOther(String name, String holds, String source, String sourceHolds, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "made-from-other";
+        }
+    }
+
+    /** A portion with another strength than its bottle. */
+    record PortionStrength(String name, String strength, String bottle, String bottleStrength, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "portion-strength";
+        }
+    }
+
     /** An excess that is none, or less than the author asks for. @param wanted how many times, where the author asks for more than once */
     record NotInExcess(String name, String over, String present, String needed, Optional<String> wanted, Span at) implements CheckFinding {
         @Override

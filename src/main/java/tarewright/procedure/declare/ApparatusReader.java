@@ -92,7 +92,7 @@ final class ApparatusReader {
     }
 
     private Optional<At<Typed>> value(Piece piece, String key) {
-        return any(piece, key).filter(q -> {
+        return reader.quantity(piece.part(key.length(), piece.text().length()).trimmed()).filter(q -> {
             boolean positive = q.value().value() > 0;
             if (!positive) {
                 reader.note(new DeclareFinding.NotAboveZero(key, q.at().text(), q.at()));

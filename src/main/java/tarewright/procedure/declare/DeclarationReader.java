@@ -105,7 +105,7 @@ public final class DeclarationReader {
     }
 
     private Optional<At<tarewright.quantity.Typed>> concordant(Fields fields) {
-        return reader.piece(fields, "concordant within").flatMap(p -> reader.take(p, QuantityText.parse(p.text())));
+        return reader.piece(fields, "concordant within").flatMap(reader::quantity);
     }
 
     private CautionBlock caution(TypedBlock block) {
@@ -127,7 +127,7 @@ public final class DeclarationReader {
     }
 
     private Optional<At<tarewright.quantity.Typed>> within(Fields fields) {
-        return reader.piece(fields, "within").flatMap(p -> reader.take(p, QuantityText.parse(p.text())));
+        return reader.piece(fields, "within").flatMap(reader::quantity);
     }
 
     private Sought sought(TypedBlock block, Fields fields) {

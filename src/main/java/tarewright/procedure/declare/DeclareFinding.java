@@ -142,6 +142,14 @@ public sealed interface DeclareFinding extends Finding {
         }
     }
 
+    /** A range where one value is needed. @param limits the same as a middle and its limits */
+    record RangeHere(String text, String limits, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "range-here";
+        }
+    }
+
     record WordingMissing(Span at) implements DeclareFinding {
         @Override
         public String id() {

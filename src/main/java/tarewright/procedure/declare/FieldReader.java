@@ -1,5 +1,6 @@
 package tarewright.procedure.declare;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -89,12 +90,46 @@ final class FieldReader {
     }
 
     Optional<At<Typed>> quantity(Piece piece, Dimension wanted) {
-        return take(piece, QuantityText.parse(piece.text(), wanted));
+        return single(take(piece, QuantityText.parse(piece.text(), wanted)));
+    }
+
+    /** A quantity of whatever dimension. */
+    Optional<At<Typed>> quantity(Piece piece) {
+        return single(take(piece, QuantityText.parse(piece.text())));
+    }
+
+    /** A range between positive ends, or one positive quantity. */
+    Optional<At<Typed>> window(Fields fields, String key, Dimension wanted) {
+        return piece(fields, key).flatMap(p -> aboveZero(key, take(p, QuantityText.parse(p.text(), wanted))));
+    }
+
+    /** The one value that a figure is worked from: of a range none could be chosen. */
+    private Optional<At<Typed>> single(Optional<At<Typed>> read) {
+        return read.filter(q -> {
+            q.value().upTo().ifPresent(to -> note(range(q.value(), q.at())));
+            return q.value().upTo().isEmpty();
+        });
+    }
+
+    private static DeclareFinding range(Typed typed, Span at) {
+        BigDecimal from = BigDecimal.valueOf(typed.value());
+        BigDecimal to = BigDecimal.valueOf(typed.upTo().getAsDouble());
+        BigDecimal two = BigDecimal.valueOf(2);
+        String unit = typed.unit().symbol().isEmpty() ? "" : " " + typed.unit().symbol();
+        return new DeclareFinding.RangeHere(at.text(), plain(from.add(to).divide(two)) + " ± " + plain(to.subtract(from).divide(two)) + unit, at);
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.stripTrailingZeros().toPlainString();
     }
 
     /** A quantity above zero. */
     Optional<At<Typed>> positive(Fields fields, String key, Dimension wanted) {
-        return quantity(fields, key, wanted).filter(q -> {
+        return aboveZero(key, quantity(fields, key, wanted));
+    }
+
+    private Optional<At<Typed>> aboveZero(String key, Optional<At<Typed>> read) {
+        return read.filter(q -> {
             boolean positive = q.value().value() > 0;
             if (!positive) {
                 note(new DeclareFinding.NotAboveZero(key, q.at().text(), q.at()));
@@ -148,7 +183,12 @@ final class FieldReader {
             trouble(bad.trouble(), piece.span());
             return Optional.empty();
         }
-        return Optional.of(new At<>(((StrengthResult.Ok) result).strength(), piece.span()));
+        Strength strength = ((StrengthResult.Ok) result).strength();
+        if (strength.typed().upTo().isPresent()) {
+            note(range(strength.typed(), piece.span()));
+            return Optional.empty();
+        }
+        return Optional.of(new At<>(strength, piece.span()));
     }
 
     Optional<Unit> unit(Fields fields, String key) {

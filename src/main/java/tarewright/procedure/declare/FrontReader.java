@@ -74,7 +74,7 @@ final class FrontReader {
     }
 
     private static List<At<Typed>> taken(FieldReader reader, List<Piece> pieces) {
-        return pieces.stream().flatMap(p -> reader.take(p, QuantityText.parse(p.text())).stream()).toList();
+        return pieces.stream().flatMap(p -> reader.quantity(p).stream()).toList();
     }
 
     /**

@@ -172,7 +172,7 @@ final class QuantityReader {
     private GasFields gas(Fields fields) {
         boolean wet = reader.oneOf(fields, "collected", List.of("dry", "over water")).filter("over water"::equals).isPresent();
         Front.RoomFields own = FrontReader.room(reader, fields.get("at").map(Fields.Field::pieces).orElse(List.of()));
-        return new GasFields(wet, own.temperature(), own.pressure(), reader.positive(fields, "fits", Dimension.VOLUME),
+        return new GasFields(wet, own.temperature(), own.pressure(), reader.window(fields, "fits", Dimension.VOLUME),
                 reader.positive(fields, "wash", Dimension.VOLUME), reader.positive(fields, "dead volume", Dimension.VOLUME),
                 reader.yes(fields, "real"));
     }

@@ -189,8 +189,7 @@ final class Amounts {
         if (findsOut(Property.PURITY)) {
             return new Unknowns(bench, block).purity();
         }
-        return block.purity().map(p -> Kit.asTyped(Figure.given(symbol("w"), p.value().unit(), p.value().si(), new Origin.Author())
-                .uncertain(Kit.standardUncertainty(p.value())), p.value()));
+        return block.purity().map(p -> bench.constituents.typed(p.value(), symbol("w")));
     }
 
     private Optional<Figure> molarMass() {
@@ -271,7 +270,7 @@ final class Amounts {
 
     private Figure linearDensity() {
         Typed typed = block.ribbon().orElseThrow().linear().value();
-        return Kit.asTyped(Figure.given(symbol("m/l"), typed.unit(), typed.si(), new Origin.Author()).uncertain(Kit.standardUncertainty(typed)), typed);
+        return bench.constituents.typed(typed, symbol("m/l"));
     }
 
     private Optional<Figure> length() {

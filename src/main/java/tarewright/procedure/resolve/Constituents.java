@@ -2,8 +2,10 @@ package tarewright.procedure.resolve;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import tarewright.chemistry.Constants;
 import tarewright.chemistry.Contribution;
 import tarewright.chemistry.Element;
@@ -12,11 +14,15 @@ import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
+import tarewright.quantity.Typed;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
 import tarewright.tables.ReferenceTables;
 
-/** Molar masses out of atomic weights, and the gas constant: one figure each, so that what uses the same element is correlated through it. */
+/**
+ * Molar masses out of atomic weights, the gas constant, and what the author typed: one figure each, so that what uses the same of them is correlated through it. A
+ * flask that a strength is divided by and an amount multiplied by has one error and not two.
+ */
 final class Constituents {
     static final Unit GRAM_PER_MOLE = Units.symbol("g/mol").or(() -> unit("g/mol")).orElseThrow();
     private static final Unit GAS_UNIT = unit("J/(mol K)").orElseThrow();
@@ -26,6 +32,9 @@ final class Constituents {
     private final Map<String, Figure> molarMasses = new HashMap<>();
     private final Figure gasConstant = Figure.given(Symbol.alone("R"), GAS_UNIT, Constants.GAS_CONSTANT.value(),
             new Origin.Constant(Constants.GAS_CONSTANT.provenance().source()));
+
+    private final Map<String, Figure> enthalpies = new HashMap<>();
+    private final Map<Typed, Figure> typed = new IdentityHashMap<>();
 
     Constituents(ReferenceTables tables) {
         this.tables = tables;
@@ -38,6 +47,17 @@ final class Constituents {
     /** R, shown as 8.314 J/(mol K). */
     Figure gasConstant() {
         return gasConstant;
+    }
+
+    /** A typed value, known to half of its last digit or to its limits; the same figure each time it is asked for, told apart by where it was typed. */
+    Figure typed(Typed value, Symbol symbol) {
+        return typed.computeIfAbsent(value, v -> Kit.asTyped(Figure.given(symbol, v.unit(), v.si(), new Origin.Author())
+                .uncertain(Kit.standardUncertainty(v)), v));
+    }
+
+    /** The enthalpy of a reaction, the same figure for its heat and for the warming that comes of it. */
+    Figure enthalpy(String reaction, Supplier<Figure> found) {
+        return enthalpies.computeIfAbsent(reaction, r -> found.get());
     }
 
     /** The elements of a formula that the table gives no atomic weight for. */

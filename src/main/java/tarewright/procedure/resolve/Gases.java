@@ -190,8 +190,7 @@ final class Gases {
     /** What the wash takes; a gas too soluble to be washed is a finding. */
     private Optional<Figure> washed() {
         return gas.gas().wash().flatMap(wash -> {
-            Figure liquid = Kit.asTyped(Figure.given(Symbol.words("wash"), wash.value().unit(), wash.value().si(), new Origin.Author())
-                    .uncertain(Kit.standardUncertainty(wash.value())), wash.value());
+            Figure liquid = bench.constituents.typed(wash.value(), Symbol.words("wash"));
             Optional<Figure> taken = taken(liquid, Symbol.words("washed away"));
             boolean swallowed = fullySoluble() || taken.filter(t -> t.value() / liquid.value() > TOO_SOLUBLE
                     || free(gas.gas().overWater(), symbol("V")).filter(v -> t.value() >= v.value()).isPresent()).isPresent();

@@ -53,14 +53,18 @@ final class Heats {
                     missing.withoutState().stream().map(Species::unicode).toList(), place)));
             return Optional.empty();
         }
+        return Optional.of(bench.constituents.enthalpy(reaction.name(), () -> sum(((ReactionEnthalpy.Known) enthalpy).parts())));
+    }
+
+    private static Figure sum(List<ReactionEnthalpy.Part> parts) {
         List<Term> terms = new ArrayList<>();
-        for (ReactionEnthalpy.Part part : ((ReactionEnthalpy.Known) enthalpy).parts()) {
+        for (ReactionEnthalpy.Part part : parts) {
             Provenance from = part.formation().provenance();
             Figure row = Figure.given(Symbol.ofFormula("ΔfH°", part.species().plain()), KILOJOULE_PER_MOLE, part.formation().joulesPerMole(),
                     new Origin.Table(from.source(), from.confidence() != Confidence.MEMORY));
             terms.add(new Term(part.coefficient(), row.shownTo(1)));
         }
-        return Optional.of(Figure.of(Symbol.alone("ΔH"), KILOJOULE_PER_MOLE, new Step.Sum(terms)).uncertain(TABLE_HALF_WIDTH / Math.sqrt(3)));
+        return Figure.of(Symbol.alone("ΔH"), KILOJOULE_PER_MOLE, new Step.Sum(terms)).uncertain(TABLE_HALF_WIDTH / Math.sqrt(3));
     }
 
     /** The heat set free by one group, positive where it is given off. */

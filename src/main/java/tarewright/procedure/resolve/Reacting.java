@@ -108,8 +108,7 @@ final class Reacting {
     }
 
     private Optional<Figure> yieldOf(ReactionBlock reaction) {
-        return reaction.goesTo().map(y -> Kit.asTyped(Figure.given(Symbol.words("yield"), y.value().unit(), y.value().si(), new Origin.Author())
-                .uncertain(Kit.standardUncertainty(y.value())), y.value()));
+        return reaction.goesTo().map(y -> bench.constituents.typed(y.value(), Symbol.words("yield")));
     }
 
     /** How many times what the reaction uses up is there. */

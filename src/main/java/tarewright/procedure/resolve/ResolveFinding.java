@@ -57,6 +57,30 @@ public sealed interface ResolveFinding extends Finding {
         }
     }
 
+    /** A strength that counts another formula, which does not settle how much of the solute there is. */
+    record CountedAsUnclear(String counted, String solute, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "counted-as-unclear";
+        }
+    }
+
+    /** A share by volume of what is no liquid by itself. */
+    record NotALiquid(String solute, String strength, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "not-a-liquid";
+        }
+    }
+
+    /** Volumes of oxygen of what gives none. */
+    record NotAPeroxide(String solute, String strength, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "not-a-peroxide";
+        }
+    }
+
     record StrengthMissing(String name, Span at) implements ResolveFinding {
         @Override
         public String id() {

@@ -3,9 +3,11 @@ package tarewright.procedure.resolve;
 import java.util.List;
 import java.util.Optional;
 import tarewright.chemistry.Constants;
+import tarewright.chemistry.CountedAs;
 import tarewright.chemistry.DensityTable;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaResult;
+import tarewright.chemistry.State;
 import tarewright.chemistry.Substance;
 import tarewright.chemistry.TableValue;
 import tarewright.derivation.Figure;
@@ -13,6 +15,7 @@ import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
 import tarewright.derivation.Step.Power;
 import tarewright.derivation.Symbol;
+import tarewright.exact.Rational;
 import tarewright.procedure.declare.AmountRule;
 import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.Matter;
@@ -26,6 +29,7 @@ import tarewright.quantity.Unit;
 final class Strengths {
     private static final Unit MOLAR = Constituents.unit("mol/L").orElseThrow();
     private static final Unit DENSITY = Constituents.unit("g/mL").orElseThrow();
+    private static final String PEROXIDE = "H2O2";
 
     private final Bench bench;
     private final QuantityBlock block;
@@ -96,8 +100,7 @@ final class Strengths {
     }
 
     private Figure volume(String letter, String of, Typed typed) {
-        return Kit.asTyped(Figure.given(Symbol.ofName(letter, of), typed.unit(), typed.si(), new Origin.Author())
-                .uncertain(Kit.standardUncertainty(typed)), typed);
+        return typed(Symbol.ofName(letter, of), typed);
     }
 
     /** The volume of the source that a weaker solution of so much takes; none where the block is not a dilution to a strength. */
@@ -130,70 +133,103 @@ final class Strengths {
     private Optional<Figure> fromNotation(At<Strength> written) {
         Strength strength = written.value();
         Typed typed = strength.typed();
-        if (strength instanceof Strength.Molar) {
-            return Optional.of(Kit.asTyped(Figure.given(new Amounts(bench, block).symbol("c"), typed.unit(), typed.si(), new Origin.Author())
-                    .uncertain(Kit.standardUncertainty(typed)), typed));
-        }
         if (strength instanceof Strength.VolumeStrength) {
-            return Optional.of(fromVolumes(typed));
+            return fromVolumes(written);
         }
-        Optional<Figure> counted = countedAs(strength);
+        Optional<Counted> counted = counted(written);
         if (counted.isEmpty()) {
             return Optional.empty();
         }
-        Figure molarMass = counted.get();
+        double units = counted.get().units();
+        if (strength instanceof Strength.Molar) {
+            return Optional.of(units == 1 ? typed("c", typed)
+                    : molar(new Step.Product(units, List.of(new Power(typed(Symbol.ofFormula("c", counted.get().formula().plain()), typed), 1)))));
+        }
+        if (!bench.constituents.unweighed(counted.get().formula()).isEmpty()) {
+            bench.note(new ResolveFinding.NoAtomicWeight(bench.constituents.unweighed(counted.get().formula()), counted.get().formula().unicode(),
+                    strength.asFormula().isPresent() ? written.at() : block.block().nameSpan()));
+            return Optional.empty();
+        }
+        Figure molarMass = bench.constituents.molarMass(counted.get().formula());
         if (strength instanceof Strength.MassPerVolume) {
-            Figure gamma = Kit.asTyped(Figure.given(new Amounts(bench, block).symbol("γ"), typed.unit(), typed.si(), new Origin.Author())
-                    .uncertain(Kit.standardUncertainty(typed)), typed);
-            return Optional.of(molar(new Step.Product(1, List.of(new Power(gamma, 1), new Power(molarMass, -1)))));
+            return Optional.of(molar(new Step.Product(units, List.of(new Power(typed("γ", typed), 1), new Power(molarMass, -1)))));
         }
         if (strength instanceof Strength.MassFraction) {
-            Figure fraction = fraction("w", typed);
-            return densityAt(fraction, written).map(d -> molar(new Step.Product(1, List.of(new Power(fraction, 1), new Power(d, 1), new Power(molarMass, -1)))));
+            Figure fraction = typed("w", typed);
+            return densityAt(fraction, written)
+                    .map(d -> molar(new Step.Product(units, List.of(new Power(fraction, 1), new Power(d, 1), new Power(molarMass, -1)))));
         }
-        Figure share = fraction("φ", typed);
-        return pureDensity().or(() -> {
-            bench.note(new ResolveFinding.DensityMissing(block.name(), Kit.shown(typed), written.at()));
-            return Optional.empty();
-        }).map(d -> molar(new Step.Product(1, List.of(new Power(share, 1), new Power(d, 1), new Power(molarMass, -1)))));
+        return fromVolumeFraction(written, counted.get(), molarMass);
     }
 
-    private Figure fraction(String letter, Typed typed) {
-        return Kit.asTyped(Figure.given(new Amounts(bench, block).symbol(letter), typed.unit(), typed.si(), new Origin.Author())
-                .uncertain(Kit.standardUncertainty(typed)), typed);
+    /** What a strength counts. @param units formula units of the solute for one of it */
+    private record Counted(Formula formula, double units) {
+    }
+
+    /** Volume of the pure liquid over that of the solution: only what is a liquid by itself is measured so. */
+    private Optional<Figure> fromVolumeFraction(At<Strength> written, Counted counted, Figure molarMass) {
+        Matter solute = bench.matter(block).orElseThrow();
+        if (!counted.formula().sameComposition(solute.formula())) {
+            bench.note(new ResolveFinding.CountedAsUnclear(counted.formula().unicode(), solute.formula().unicode(), written.at()));
+            return Optional.empty();
+        }
+        if (solute.substance().filter(s -> s.state() == State.SOLID || s.state() == State.GAS).isPresent()) {
+            bench.note(new ResolveFinding.NotALiquid(solute.name(), Kit.shown(written.value().typed()), written.at()));
+            return Optional.empty();
+        }
+        Optional<Figure> density = pureDensity();
+        if (density.isEmpty()) {
+            bench.note(new ResolveFinding.DensityMissing(block.name(), Kit.shown(written.value().typed()), written.at()));
+        }
+        Figure share = typed("φ", written.value().typed());
+        return density.map(d -> molar(new Step.Product(1, List.of(new Power(share, 1), new Power(d, 1), new Power(molarMass, -1)))));
+    }
+
+    private Figure typed(String letter, Typed typed) {
+        return typed(new Amounts(bench, block).symbol(letter), typed);
+    }
+
+    private Figure typed(Symbol symbol, Typed typed) {
+        return bench.constituents.typed(typed, symbol);
     }
 
     /**
      * Volumes of oxygen at 0 °C and 101.325 kPa from one of peroxide: each two of peroxide give one of oxygen, so c = 2 × volumes / Vm with
      * Vm = 22.414 L/mol.
      */
-    private Figure fromVolumes(Typed typed) {
-        Figure volumes = Kit.asTyped(Figure.given(Symbol.words("volumes"), typed.unit(), typed.si(), new Origin.Author())
-                .uncertain(Kit.standardUncertainty(typed)), typed);
+    private Optional<Figure> fromVolumes(At<Strength> written) {
+        Optional<Matter> solute = bench.matter(block);
+        boolean peroxide = solute.filter(m -> m.formula().plain().equals(PEROXIDE)).isPresent()
+                && written.value().asFormula().filter(f -> !f.equals(PEROXIDE)).isEmpty();
+        if (!peroxide) {
+            solute.ifPresent(m -> bench.note(new ResolveFinding.NotAPeroxide(m.name(), Kit.shown(written.value().typed()), written.at())));
+            return Optional.empty();
+        }
+        Figure volumes = typed(Symbol.words("volumes"), written.value().typed());
         Constants constant = Constants.MOLAR_VOLUME_101_325_KPA;
         Figure molarVolume = Figure.given(Symbol.alone("Vm"), Constituents.unit("L/mol").orElseThrow(), constant.value(),
                 new Origin.Constant(constant.provenance().source()));
-        return molar(new Step.Product(2, List.of(new Power(volumes, 1), new Power(molarVolume, -1))));
+        return Optional.of(molar(new Step.Product(2, List.of(new Power(volumes, 1), new Power(molarVolume, -1)))));
     }
 
-    /** The molar mass of what the strength counts: the solute, or what stands behind {@code as}. */
-    private Optional<Figure> countedAs(Strength strength) {
-        if (strength.asFormula().isEmpty()) {
-            return bench.figure(block, Property.MOLAR_MASS);
+    /** What the strength counts: the solute, or what stands behind {@code as}. */
+    private Optional<Counted> counted(At<Strength> written) {
+        Optional<Formula> solute = bench.matter(block).map(Matter::formula);
+        if (written.value().asFormula().isEmpty() || solute.isEmpty()) {
+            return solute.map(f -> new Counted(f, 1));
         }
-        String text = strength.asFormula().get();
+        String text = written.value().asFormula().get();
         Optional<Formula> named = bench.tables.substances().named(text).flatMap(Substance::formula);
         Optional<Formula> formula = named.or(() -> Formula.parse(text) instanceof FormulaResult.Ok ok ? Optional.of(ok.formula()) : Optional.empty());
         if (formula.isEmpty()) {
-            bench.note(new ResolveFinding.UnknownName(text, "formula", List.of(), block.strength().map(At::at).orElse(block.block().nameSpan())));
+            bench.note(new ResolveFinding.UnknownName(text, "formula", List.of(), written.at()));
             return Optional.empty();
         }
-        List<String> unweighed = bench.constituents.unweighed(formula.get());
-        if (!unweighed.isEmpty()) {
-            bench.note(new ResolveFinding.NoAtomicWeight(unweighed, formula.get().unicode(), block.block().nameSpan()));
-            return Optional.empty();
+        Optional<Rational> units = CountedAs.unitsOfSolute(formula.get(), solute.get());
+        if (units.isEmpty()) {
+            bench.note(new ResolveFinding.CountedAsUnclear(formula.get().unicode(), solute.get().unicode(), written.at()));
         }
-        return Optional.of(bench.constituents.molarMass(formula.get()));
+        return units.map(u -> new Counted(formula.get(), u.doubleValue()));
     }
 
     // --- densities
@@ -220,16 +256,15 @@ final class Strengths {
         }
         if (block.is(Kind.SOLUTION) && block.strength().isPresent()
                 && block.strength().get().value() instanceof Strength.MassFraction fraction) {
-            Figure typedFraction = fraction("w", fraction.typed());
-            return densityTable().flatMap(t -> ofTable(t, typedFraction, fraction).filter(share -> t.density(share.value()).value().isPresent())
+            Figure typedFraction = typed("w", fraction.typed());
+            return densityTable().flatMap(t -> ofTable(t, typedFraction, block.strength().get()).filter(share -> t.density(share.value()).value().isPresent())
                     .flatMap(share -> densityAt(typedFraction, block.strength().get())));
         }
         return Optional.empty();
     }
 
     private Optional<Figure> typedDensity() {
-        return block.density().map(d -> Kit.asTyped(Figure.given(new Amounts(bench, block).symbol("ρ"), d.value().unit(), d.value().si(),
-                new Origin.Author()).uncertain(Kit.standardUncertainty(d.value())), d.value()));
+        return block.density().map(d -> typed("ρ", d.value()));
     }
 
     private Optional<Figure> pureDensity() {
@@ -247,14 +282,17 @@ final class Strengths {
      * The mass fraction of what the table counts. A table of a salt counts the salt without its water of crystallisation, whatever the strength counts: of 10 % of the
      * pentahydrate of copper(II) sulfate, 6.4 % are copper(II) sulfate.
      */
-    private Optional<Figure> ofTable(DensityTable table, Figure fraction, Strength strength) {
-        if (!bench.constituents.unweighed(table.solute()).isEmpty()) {
+    private Optional<Figure> ofTable(DensityTable table, Figure fraction, At<Strength> written) {
+        Optional<Counted> counted = counted(written);
+        if (counted.isEmpty() || !bench.constituents.unweighed(table.solute()).isEmpty() || !bench.constituents.unweighed(counted.get().formula()).isEmpty()) {
             return Optional.empty();
         }
-        Figure tableMass = bench.constituents.molarMass(table.solute());
-        return countedAs(strength).map(counted -> counted.value() == tableMass.value() ? fraction
-                : Figure.of(Symbol.ofFormula("w", table.solute().plain()), fraction.unit(),
-                        new Step.Product(1, List.of(new Power(fraction, 1), new Power(tableMass, 1), new Power(counted, -1)))));
+        if (counted.get().formula().sameComposition(table.solute())) {
+            return Optional.of(fraction);
+        }
+        return Optional.of(Figure.of(Symbol.ofFormula("w", table.solute().plain()), fraction.unit(), new Step.Product(counted.get().units(), List.of(
+                new Power(fraction, 1), new Power(bench.constituents.molarMass(table.solute()), 1),
+                new Power(bench.constituents.molarMass(counted.get().formula()), -1)))));
     }
 
     /** Density of a solution of a mass fraction: typed, else out of the solute's table at 20 °C. */
@@ -268,7 +306,7 @@ final class Strengths {
             bench.note(new ResolveFinding.DensityMissing(block.name(), Kit.shown(written.value().typed()) + " w/w", written.at()));
             return Optional.empty();
         }
-        Optional<Figure> share = ofTable(table.get(), fraction, written.value());
+        Optional<Figure> share = ofTable(table.get(), fraction, written);
         if (share.isEmpty()) {
             return Optional.empty();
         }
