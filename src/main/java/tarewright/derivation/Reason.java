@@ -7,5 +7,7 @@ public enum Reason {
     /** Upward, because it is an excess. */
     EXCESS,
     /** Downward, because a vessel would be passed. */
-    VESSEL
+    VESSEL,
+    /** So that there is enough for all: a total upward, the share that one group is handed downward. */
+    ENOUGH
 }

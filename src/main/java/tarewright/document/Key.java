@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Step;
 import tarewright.finding.Finding;
+import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.Notes.TrialBlock;
 import tarewright.procedure.declare.QuantityBlock.Role;
@@ -72,7 +73,8 @@ final class Key {
         Property gas = quantity.figure(Property.MOIST).isPresent() ? Property.DRY : quantity.measuredOut();
         return Stream.of(Property.STRENGTH, Property.LENGTH, quantity.measuredOut(), gas, Property.MOLES, Property.MOST,
                 Property.YIELD, Property.TAKEN, Property.EXCESS, Property.CLASS_TOTAL).distinct()
-                .filter(p -> !(limits && p == Property.EXCESS)).flatMap(p -> quantity.figure(p).stream());
+                .filter(p -> !(limits && p == Property.EXCESS))
+                .filter(p -> p != Property.CLASS_TOTAL || !OwnSolutions.holds(draft.procedure(), quantity.block())).flatMap(p -> quantity.figure(p).stream());
     }
 
     private List<Piece> values() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tarewright.derivation.Figure;
+import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.ResolvedQuantity;
@@ -37,7 +38,8 @@ final class Needs {
 
     private Optional<Piece> chemicals() {
         List<List<List<Text>>> rows = draft.procedure().quantities().stream().filter(q -> q.taken() && q.amount().isPresent())
-                .filter(q -> q.block().portionOf().isPresent() || isMeasuredHere(q)).map(this::row).toList();
+                .filter(q -> q.block().portionOf().isPresent() || isMeasuredHere(q))
+                .filter(q -> !OwnSolutions.holds(draft.procedure(), q.block())).map(this::row).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Piece.Table(Text.words(draft.say("needs.chemicals")),
                 heads("needs.chemical", "needs.amount", "needs.instrument"), rows, List.of(false, false, false), true,
                         Piece.Use.READ));

@@ -10,6 +10,7 @@ import tarewright.chemistry.FormulaResult;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
+import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.procedure.declare.QuantityBlock.Role;
 import tarewright.procedure.resolve.Property;
@@ -71,7 +72,8 @@ final class Overview {
                     rounding(l)));
             String amount = draft.numbers().printed(quantity.amount().get());
             int portions = quantity.block().portions();
-            grid.row(name, Text.words(portions == 1 ? amount : draft.say("totals.portions", "times", portions, "amount", amount)), moles,
+            boolean own = OwnSolutions.holds(procedure, quantity.block()) && quantity.block().portionOf().isEmpty();
+            grid.row(own ? draft.compose("expect.makes-up", Map.of("name", name)) : name, Text.words(portions == 1 ? amount : draft.say("totals.portions", "times", portions, "amount", amount)), moles,
                     rounding(quantity.amount().get()));
         }
         return grid.pieces();
@@ -202,7 +204,7 @@ final class Overview {
         Map<String, List<Text>> withheld = new LinkedHashMap<>();
         for (ResolvedQuantity quantity : draft.procedure().quantities()) {
             Optional<Figure> total = quantity.figure(Property.CLASS_TOTAL);
-            if (total.isEmpty() || quantity.amount().isEmpty()) {
+            if (total.isEmpty() || quantity.amount().isEmpty() || OwnSolutions.holds(draft.procedure(), quantity.block())) {
                 continue;
             }
             if (!draft.open() && draft.secrets().hidesAmount(quantity)) {

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tarewright.derivation.Figure;
+import tarewright.derivation.Step;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.setting.Overrides;
@@ -40,8 +41,13 @@ class ResolveLawsTest {
     private static Map<String, Double> figures(Door.Outcome outcome) {
         Map<String, Double> all = new TreeMap<>();
         outcome.resolved().quantities()
-                .forEach(q -> q.figures().forEach((p, f) -> all.put(q.name() + ", " + p.words(), f.value())));
+                .forEach(q -> q.figures().forEach((p, f) -> all.put(q.name() + ", " + p.words(), beforeRoundingUp(p, f).value())));
         return all;
+    }
+
+    /** A class total is rounded up to its last digit, which no law of proportion knows. */
+    private static Figure beforeRoundingUp(Property property, Figure figure) {
+        return property == Property.CLASS_TOTAL && figure.step() instanceof Step.Set set ? set.target() : figure;
     }
 
     private static Map<String, String> shown(Door.Outcome outcome) {
@@ -66,8 +72,8 @@ class ResolveLawsTest {
                         continue; // The accepted range of what is typed depends on its last digit.
                     }
                     double factor = INTENSIVE.contains(each.getKey()) ? 1 : scale.doubleValue();
-                    double wanted = each.getValue().value() * factor;
-                    assertEquals(wanted, more.figure(quantity.name(), each.getKey()).value(), 1e-9 * Math.abs(wanted) + 1e-15,
+                    double wanted = beforeRoundingUp(each.getKey(), each.getValue()).value() * factor;
+                    assertEquals(wanted, beforeRoundingUp(each.getKey(), more.figure(quantity.name(), each.getKey())).value(), 1e-9 * Math.abs(wanted) + 1e-15,
                             quantity.name() + each.getKey());
                 }
             }

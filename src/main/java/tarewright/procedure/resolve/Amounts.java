@@ -6,6 +6,7 @@ import java.util.Optional;
 import tarewright.chemistry.Formula;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
+import tarewright.derivation.Reason;
 import tarewright.derivation.Step;
 import tarewright.derivation.Step.Power;
 import tarewright.derivation.Symbol;
@@ -16,11 +17,13 @@ import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.quantity.Dimension;
+import tarewright.quantity.Rounding;
 import tarewright.quantity.Typed;
 import tarewright.quantity.Unit;
 
 /** The figures of one block. */
 final class Amounts {
+    private static final double SAME = 1e-9;
     private static final List<String> WAYS_SOLID = List.of("mass", "moles", "for", "excess over", "made by");
     private static final List<String> WAYS_FLUID = List.of("volume", "moles", "for", "excess over", "made by");
 
@@ -359,8 +362,19 @@ final class Amounts {
             powers.add(new Power(count("spare", 1 + bench.setting.spare()), 1));
             Step.Product step = new Step.Product(1, powers);
             Figure total = Figure.of(Symbol.ofName("total", block.name()), each.unit(), step);
-            return each.decimals().isPresent() ? total.shownTo(Math.max(0, each.decimals().getAsInt())) : total;
+            if (each.decimals().isEmpty()) {
+                return total;
+            }
+            // A total that falls short by the digits that are not shown would be too little for the last group.
+            int decimals = Math.max(0, each.decimals().getAsInt());
+            Rounding up = new Rounding(Rounding.Direction.UP, each.unit().factor() / Math.pow(10, decimals));
+            Figure exact = total.shownTo(isSame(up.apply(total.value()), total.value()) ? decimals : decimals + 1);
+            return Figure.of(Symbol.ofName("total", block.name()), each.unit(), new Step.Set(exact, up, Reason.ENOUGH)).shownTo(decimals);
         });
+    }
+
+    private static boolean isSame(double one, double other) {
+        return Math.abs(one - other) <= SAME * Math.abs(other);
     }
 
     private static Figure count(String what, double number) {

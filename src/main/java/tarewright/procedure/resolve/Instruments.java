@@ -67,6 +67,7 @@ final class Instruments {
         return switch (reason) {
             case EXCESS -> Rounding.Direction.UP;
             case VESSEL -> Rounding.Direction.DOWN;
+            case ENOUGH -> Rounding.Direction.UP;
             case INSTRUMENT -> Rounding.Direction.NEAREST;
         };
     }
