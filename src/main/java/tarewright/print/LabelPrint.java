@@ -17,7 +17,8 @@ enum LabelPrint {
     private static final double LETTER = 0.5;
     private static final double PADDING_ACROSS = 6;
     private static final double PADDING_DOWN = 6.5;
-    private static final double PICTOGRAM = 13.5;
+    /** Corner to corner: a square of 10 mm on its tip, the least by Regulation (EC) No 1272/2008, annex I, 1.2.1.4 (from memory). */
+    private static final double PICTOGRAM = 14.2;
 
     private final double body;
     private final double name;
