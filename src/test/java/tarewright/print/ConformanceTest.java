@@ -25,7 +25,7 @@ class ConformanceTest {
     }
 
     static Stream<Sheet> randomSheets() {
-        return LongStream.range(0, 8).mapToObj(seed -> new RandomSheets(seed).sheet());
+        return LongStream.range(0, 8).mapToObj(number -> new RandomSheets(number).sheet());
     }
 
     @ParameterizedTest

@@ -15,8 +15,8 @@ final class RandomSheets {
 
     private final SplittableRandom random;
 
-    RandomSheets(long seed) {
-        random = new SplittableRandom(seed);
+    RandomSheets(long number) {
+        random = new SplittableRandom(number);
     }
 
     Sheet sheet() {
