@@ -40,13 +40,15 @@ final class PrintCommand implements Callable<Integer> {
     private static final Path USUAL_INPUT = Path.of("procedures");
     private static final List<Sheet.Kind> KINDS = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY);
 
+    /** What can be asked for. */
+    private static final List<Sheet.Kind> ALL = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY, Sheet.Kind.LABELS);
     @Spec
     private CommandSpec spec;
     @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*", description = "Procedures (files that end in .md), or folders of them.")
     private List<Path> files = List.of();
     @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "out", description = "Where the PDF files go (${DEFAULT-VALUE}).")
     private Path out = Path.of("out");
-    @Option(names = "--only", paramLabel = "KIND,…", split = ",", description = "Only these documents: handout, key, safety.")
+    @Option(names = "--only", paramLabel = "KIND,…", split = ",", description = "Only these documents: handout, key, safety, labels.")
     private List<String> only = List.of();
     @Mixin
     private SettingOptions setting = new SettingOptions();
@@ -106,6 +108,9 @@ final class PrintCommand implements Callable<Integer> {
                 Printed printed = printer.print(sheet);
                 printed.missing().forEach(c -> err.println("tarewright: " + procedure.name() + ": no typeface of ours has the character "
                         + String.format(Locale.ROOT, "U+%04X", c) + "; it prints as #"));
+                if (printed.spilled()) {
+                    err.println("tarewright: " + procedure.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
+                }
                 files.put(out.resolve(procedure.name() + "-" + sheet.kind().word() + ".pdf"), printed.pdf());
                 written.add(sheet.kind().word() + " (" + printed.pages() + ")");
             }
@@ -124,8 +129,8 @@ final class PrintCommand implements Callable<Integer> {
     private Set<Sheet.Kind> kinds() {
         Set<Sheet.Kind> kinds = EnumSet.noneOf(Sheet.Kind.class);
         for (String word : only) {
-            kinds.add(KINDS.stream().filter(k -> k.word().equals(word.strip().toLowerCase(Locale.ROOT))).findFirst()
-                    .orElseThrow(() -> new Inputs.Usage("--only takes handout, key, safety, not `" + word + "`")));
+            kinds.add(ALL.stream().filter(k -> k.word().equals(word.strip().toLowerCase(Locale.ROOT))).findFirst()
+                    .orElseThrow(() -> new Inputs.Usage("--only takes handout, key, safety, labels, not `" + word + "`")));
         }
         return kinds.isEmpty() ? EnumSet.copyOf(KINDS) : kinds;
     }

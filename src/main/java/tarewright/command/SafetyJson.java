@@ -5,9 +5,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.bench.PotWaste;
+import tarewright.procedure.bench.WasteContainer;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
 import tarewright.safety.AirEstimate;
@@ -34,6 +36,8 @@ final class SafetyJson {
         node.put("hood", word(safety.hood()));
         ObjectNode waste = node.putObject("waste");
         safety.waste().forEach(w -> waste(waste.putObject(w.name()), w));
+        ObjectNode containers = node.putObject("waste containers");
+        safety.containers().forEach(c -> container(containers.putObject(c.into()), c));
     }
 
     private static void verdict(ObjectNode node, Verdict verdict) {
@@ -81,6 +85,23 @@ final class SafetyJson {
             neutralise.set("class total", mass(recipe.mass(), (double) waste.potsPerGroup() * waste.groups()));
             neutralise.put("until pH from", WasteAdvice.STOP_FROM);
             neutralise.put("until pH to", WasteAdvice.STOP_TO);
+        });
+    }
+
+    /** All that the class pours into one container. */
+    private static void container(ObjectNode node, WasteContainer container) {
+        list(node.putArray("of"), Stream.concat(container.pots().stream().map(PotWaste::name), container.bottles().stream().map(b -> b.source().name())).toList());
+        container.pH().ifPresent(pH -> node.put("pH", Math.round(pH * PH_STEPS) / PH_STEPS));
+        node.put("sink", container.advice().sink() == WasteRule.Sink.NEVER ? "never" : "by local rules");
+        verdict(node.putObject("hazards"), container.advice().hazards());
+        ObjectNode total = node.putObject("class total");
+        container.volume().ifPresent(v -> total.set("volume", FiguresJson.figure(v)));
+        container.advice().neutralising().ifPresent(recipe -> {
+            node.put("neutralise with", recipe.with().substance());
+            node.put("until pH from", WasteAdvice.STOP_FROM);
+            node.put("until pH to", WasteAdvice.STOP_TO);
+            total.set("neutraliser", mass(recipe.mass(), 1));
+            total.put("a pinch", recipe.isPinch(1));
         });
     }
 

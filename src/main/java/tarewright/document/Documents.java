@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import tarewright.finding.Finding;
+import tarewright.procedure.declare.LabelPaper;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.Paper;
 import tarewright.tables.HazardTables.CountryRules;
@@ -19,7 +20,8 @@ public final class Documents {
     }
 
     /**
-     * The sheets asked for, in the order handout, key, safety. Kinds that are not made here are left out.
+     * The sheets asked for, in the order handout, key, safety, labels. Kinds that are not made here are left out, and so are labels where nothing
+     * needs one.
      *
      * @param warnings what the key tells the teacher at its end
      * @param version the code in every footer, see {@link VersionCode}
@@ -37,6 +39,13 @@ public final class Documents {
         if (kinds.contains(Sheet.Kind.SAFETY)) {
             sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(procedure, false), country).pieces(), version,
                     footer));
+        }
+        if (kinds.contains(Sheet.Kind.LABELS)) {
+            LabelPaper paper = procedure.procedure().front().labels().orElse(LabelPaper.USUAL);
+            List<Piece> labels = new BottleLabels(Draft.of(procedure, false), country.rules()).pieces(paper);
+            if (!labels.isEmpty()) {
+                sheets.add(sheet(Sheet.Kind.LABELS, procedure, labels, version, footer));
+            }
         }
         return sheets;
     }

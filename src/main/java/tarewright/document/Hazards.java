@@ -43,9 +43,8 @@ final class Hazards {
     private String basis(Bottle bottle, boolean remarks) {
         List<String> said = new ArrayList<>();
         Verdict verdict = bottle.verdict();
-        if (verdict instanceof Unknown unknown) {
-            String parts = bottle.masked() ? Plain.of(bottle.name()) : String.join(", ", unknown.parts());
-            said.add(draft.say("hazard.unknown", "parts", parts));
+        if (verdict instanceof Unknown) {
+            said.add(unknown(bottle));
         }
         if (remarks) {
             String key = !verdict.known() ? "hazard.basis-rest" : verdict.harmless() ? "hazard.basis-harmless" : "hazard.basis";
@@ -57,6 +56,13 @@ final class Hazards {
             }
         }
         return String.join(" ", said);
+    }
+
+    /** That something in it is not known, and what. */
+    String unknown(Bottle bottle) {
+        String parts = bottle.masked() || !(bottle.verdict() instanceof Unknown) ? Plain.of(bottle.name())
+                : String.join(", ", ((Unknown) bottle.verdict()).parts());
+        return draft.say("hazard.unknown", "parts", parts);
     }
 
     private String remark(Remark remark, Bottle bottle) {

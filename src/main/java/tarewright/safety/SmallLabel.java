@@ -6,7 +6,8 @@ import java.util.Set;
 
 /**
  * The label of a small bottle. Corrosion, damage to eyes and anything toxic are never left out, whatever a table says; nor is
- * anything of a matter that is not known.
+ * anything of a matter that is not known. What the regulation lets go on a condition stays too: nobody here can tell whether it is met, and
+ * students are not the trained users that it thinks of.
  *
  * @param statements what stays
  * @param omitted what the regulation lets go, with its clause
@@ -35,7 +36,7 @@ public record SmallLabel(List<Statement> statements, List<Omitted> omitted) {
             List<HazardClass> because = verdict.assigned().stream().map(Assigned::hazard)
                     .filter(h -> h.code().equals(statement.code())).toList();
             boolean may = verdict.known() && litres <= UP_TO * (1 + 1e-9) && !NEVER.contains(statement.code());
-            SmallPackRule rule = may ? rules.smallPacks().stream().filter(r -> because.stream().allMatch(r::covers)).findFirst()
+            SmallPackRule rule = may ? rules.smallPacks().stream().filter(r -> r.onlyIf().isEmpty() && !because.isEmpty() && because.stream().allMatch(r::covers)).findFirst()
                     .orElse(null) : null;
             if (rule == null) {
                 kept.add(statement);

@@ -35,6 +35,13 @@ public record WasteAdvice(Leftover left, Verdict hazards, WasteRule.Sink sink, L
      * @param gas carbon dioxide that is given off, mol; empty if none
      */
     public record Recipe(Neutraliser with, Figure mass, Optional<Figure> gas) {
+        /** Less than this, in kg, nobody weighs out for waste: a pinch, and the pH paper decides. Common practice, no source. */
+        private static final double PINCH = 1e-4;
+
+        /** Whether so many times the amount are still no more than a pinch. */
+        public boolean isPinch(double times) {
+            return mass.value() * times < PINCH;
+        }
     }
 
     public WasteAdvice {

@@ -34,6 +34,11 @@ public record WasteRule(String id, Kind kind, List<String> values, Sink sink, Op
         NEVER
     }
 
+    /** Whether what this rule forbids is allowed once it is neutral. */
+    public boolean mendedByNeutralising() {
+        return kind == Kind.PH_BELOW || kind == Kind.PH_ABOVE || kind == Kind.WITHOUT_PH;
+    }
+
     public WasteRule {
         values = List.copyOf(values);
     }

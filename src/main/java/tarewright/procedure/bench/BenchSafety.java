@@ -23,10 +23,11 @@ import tarewright.setting.Setting;
  * @param clashes what must not meet, gravest first
  * @param closed closed vessels in which a gas forms
  * @param waste what is left in each pot
+ * @param containers where it goes, all pots of one container together
  * @param verdicts by the name of each block, by that of each product that is no block, by that of each stock
  */
 public record BenchSafety(Resolved procedure, OnTheBench bench, List<Stock> stocks, List<Clash> clashes, List<ClosedVessel> closed,
-        List<PotWaste> waste, Map<String, Verdict> verdicts) {
+        List<PotWaste> waste, List<WasteContainer> containers, Map<String, Verdict> verdicts) {
     /** Whether a fume hood is needed, and there. */
     public enum Hood { NEEDED, GIVEN, NOT_NEEDED }
 
@@ -35,14 +36,16 @@ public record BenchSafety(Resolved procedure, OnTheBench bench, List<Stock> stoc
         clashes = List.copyOf(clashes);
         closed = List.copyOf(closed);
         waste = List.copyOf(waste);
+        containers = List.copyOf(containers);
         verdicts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(verdicts));
     }
 
     public static BenchSafety of(Resolved procedure, Rulebook rules) {
         OnTheBench bench = OnTheBench.of(procedure, rules, Naming.USUAL);
         List<Stock> stocks = Stock.of(procedure, rules);
+        List<PotWaste> waste = PotWaste.of(procedure, bench, rules);
         return new BenchSafety(procedure, bench, stocks, Meetings.among(procedure, bench, stocks, rules),
-                ClosedVessel.of(procedure, bench), PotWaste.of(procedure, bench, rules),
+                ClosedVessel.of(procedure, bench), waste, WasteContainer.of(procedure, bench, waste, rules),
                 verdicts(procedure, bench, stocks, new Classification(rules)));
     }
 

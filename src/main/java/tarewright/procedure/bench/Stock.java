@@ -15,6 +15,7 @@ import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.quantity.Digits;
 import tarewright.safety.Classification;
 import tarewright.safety.Content;
 import tarewright.safety.Form;
@@ -27,9 +28,11 @@ import tarewright.safety.Verdict;
  *
  * @param name as the author calls it
  * @param makes the blocks that are made from it
+ * @param strength at which it is classified, as printed; empty where it is no solution or none is known
  * @param verdict at the strength at which it is sold; where several are, at the strongest that its name fits
  */
-public record Stock(String name, List<ResolvedQuantity> makes, Verdict verdict) {
+public record Stock(String name, List<ResolvedQuantity> makes, Optional<String> strength, Verdict verdict) {
+    private static final int FIGURES = 3;
     private static final double PER_CENT = 100;
     /** mol/m³ in mol/L. */
     private static final double PER_LITRE = 1000;
@@ -38,7 +41,8 @@ public record Stock(String name, List<ResolvedQuantity> makes, Verdict verdict) 
         makes = List.copyOf(makes);
     }
 
-    static List<Stock> of(Resolved procedure, Rulebook rules) {
+    /** Of a whole procedure, in its order. */
+    public static List<Stock> of(Resolved procedure, Rulebook rules) {
         Map<String, List<ResolvedQuantity>> makes = new LinkedHashMap<>();
         for (ResolvedQuantity quantity : procedure.quantities()) {
             QuantityBlock block = quantity.block();
@@ -46,29 +50,34 @@ public record Stock(String name, List<ResolvedQuantity> makes, Verdict verdict) 
                     .ifPresent(n -> makes.computeIfAbsent(n.value(), k -> new ArrayList<>()).add(quantity));
         }
         Classification classification = new Classification(rules);
-        return makes.entrySet().stream().map(e -> new Stock(e.getKey(), e.getValue(),
-                classification.of(matter(procedure, e.getKey(), e.getValue().get(0))))).toList();
+        return makes.entrySet().stream().map(e -> stock(procedure, e.getKey(), e.getValue(), classification)).toList();
     }
 
-    private static tarewright.safety.Matter matter(Resolved procedure, String name, ResolvedQuantity first) {
+    private static Stock stock(Resolved procedure, String name, List<ResolvedQuantity> makes, Classification classification) {
         Optional<Substance> itself = procedure.tables().substances().named(name).filter(s -> s.state() != State.AQUEOUS);
         if (itself.isPresent()) {
             Form form = itself.get().state() == State.SOLID ? Form.SOLID : itself.get().state() == State.GAS ? Form.GAS : Form.LIQUID;
             Part part = new Part(itself.get().name(), itself.get().formula().map(f -> f.plain()), Content.pure());
-            return tarewright.safety.Matter.of(name, form, List.of(part));
+            return new Stock(name, makes, Optional.empty(), classification.of(tarewright.safety.Matter.of(name, form, List.of(part))));
         }
-        Optional<Matter> solute = first.matter();
-        Part part = solute.map(m -> Contents.part(m, sold(procedure, name, m))).orElseGet(() -> Part.of(name, Content.unstated()));
-        return tarewright.safety.Matter.of(name, Form.SOLUTION, List.of(part));
+        Optional<Matter> solute = makes.get(0).matter();
+        Optional<CommercialStrength> sold = solute.flatMap(m -> sold(procedure, name, m));
+        Content content = sold.map(Stock::content).orElseGet(Content::unstated);
+        Part part = solute.map(m -> Contents.part(m, content)).orElseGet(() -> Part.of(name, Content.unstated()));
+        return new Stock(name, makes, sold.map(Stock::words), classification.of(tarewright.safety.Matter.of(name, Form.SOLUTION, List.of(part))));
     }
 
-    private static Content sold(Resolved procedure, String name, Matter solute) {
+    private static Optional<CommercialStrength> sold(Resolved procedure, String name, Matter solute) {
         List<CommercialStrength> all = procedure.tables().strengthsOf(solute.formula());
         List<String> words = List.of(name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"));
         List<CommercialStrength> named = all.stream()
                 .filter(s -> List.of(s.name().toLowerCase(Locale.ROOT).split("[^\\p{L}]+")).containsAll(words)).toList();
-        return (named.isEmpty() ? all : named).stream().max(Comparator.comparingDouble(CommercialStrength::concentration))
-                .map(Stock::content).orElseGet(Content::unstated);
+        return (named.isEmpty() ? all : named).stream().max(Comparator.comparingDouble(CommercialStrength::concentration));
+    }
+
+    private static String words(CommercialStrength sold) {
+        boolean share = sold.basis() != CommercialStrength.Basis.VOLUMES_OF_OXYGEN;
+        return Digits.significant(sold.strength(), FIGURES) + (share ? " % " : " ") + sold.basis().symbol();
     }
 
     private static Content content(CommercialStrength sold) {

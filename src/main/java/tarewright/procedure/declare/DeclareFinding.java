@@ -150,6 +150,14 @@ public sealed interface DeclareFinding extends Finding {
         }
     }
 
+    /** A part of a {@code labels} field that is no number of rows or columns and no margin, one of them again, or too large. @param widest margin in millimetres */
+    record NotLabelPaper(String text, int mostRows, int mostColumns, int widest, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "not-label-paper";
+        }
+    }
+
     record WordingMissing(Span at) implements DeclareFinding {
         @Override
         public String id() {

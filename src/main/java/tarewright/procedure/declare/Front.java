@@ -9,12 +9,11 @@ import tarewright.quantity.Typed;
 /** The front matter of a procedure. What was not written is absent; defaults belong to the setting. */
 public record Front(Optional<At<String>> title, String code, String time, OptionalInt groupSize, OptionalInt runs, String level,
         Optional<At<String>> language, Optional<At<String>> country, RoomFields room, Optional<Boolean> hood, OptionalInt groups,
-        Optional<At<Typed>> spare, Optional<String> paper, List<Piece> aims, List<Piece> after, List<Piece> labels,
+        Optional<At<Typed>> spare, Optional<String> paper, List<Piece> aims, List<Piece> after, Optional<LabelPaper> labels,
         Optional<Boolean> realGases) {
     public Front {
         aims = List.copyOf(aims);
         after = List.copyOf(after);
-        labels = List.copyOf(labels);
     }
 
     /** A {@code room} field: told apart by their units. */

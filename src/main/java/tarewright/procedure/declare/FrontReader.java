@@ -33,7 +33,7 @@ final class FrontReader {
                 reader.whole(fields, "groups", 1, MOST), reader.share(fields, "spare"),
                 reader.oneOf(fields, "paper", List.of("a4", "letter")).map(p -> p.toUpperCase(Locale.ROOT)),
                         lines(fields, "aims"),
-                lines(fields, "after"), pieces(fields, "labels"),
+                lines(fields, "after"), LabelPaperReader.read(pieces(fields, "labels"), reader::note),
                         reader.oneOf(fields, "gases", List.of("ideal", "real")).map("real"::equals));
     }
 
