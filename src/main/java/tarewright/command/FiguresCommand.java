@@ -40,7 +40,7 @@ final class FiguresCommand implements Callable<Integer> {
         for (InputFile file : new Inputs(disk).find(files)) {
             Found<Resolved> found = workshop.resolve(file);
             ObjectNode node = FiguresJson.of(file, found.value());
-            SafetyJson.into(node, BenchSafety.of(found.value(), workshop.country(found.value()).rules()));
+            SafetyJson.into(node, BenchSafety.of(found.value(), workshop.country(file, found.value()).rules()));
             node.set("findings", mapper.valueToTree(FindingsJson.list(found.findings(), words)));
             out.println(mapper.writeValueAsString(node));
             errors |= found.hasErrors();

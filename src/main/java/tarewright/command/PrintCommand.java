@@ -83,7 +83,7 @@ final class PrintCommand implements Callable<Integer> {
                 table.row(input.name(), "nothing; what was there stays", count(found, Severity.ERROR), count(found, Severity.WARNING));
                 continue;
             }
-            Optional<String> written = print(found, workshop.country(found.value()), kinds, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))),
+            Optional<String> written = print(found, workshop.country(input, found.value()), kinds, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))),
                     workshop.dataVersion(input), disk, err);
             errors |= written.isEmpty();
             table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING));

@@ -25,6 +25,7 @@ import tarewright.procedure.resolve.Resolver;
 import tarewright.procedure.syntax.Reader;
 import tarewright.procedure.syntax.SourceFile;
 import tarewright.setting.Overrides;
+import tarewright.safety.Rulebook;
 import tarewright.tables.HazardTables;
 import tarewright.tables.HazardTables.CountryRules;
 import tarewright.tables.ReferenceTables;
@@ -40,12 +41,14 @@ final class Workshop {
     static final long MOST_BYTES = 4L << 20;
     private static final String PROGRAM_VERSION = "0.1.0";
     private static final String OWN_SUBSTANCES = "substances.csv";
+    private static final String OWN_HAZARDS = "hazards.csv";
 
     private final Outside outside;
     private final Overrides overrides;
     private final Set<String> known = FindingWords.in("en").ids();
     private final ReferenceTables packed = Tables.load();
     private final Map<String, CountryRules> countries = new HashMap<>();
+    private final Map<String, Found<CountryRules>> hazards = new HashMap<>();
 
     Workshop(Outside outside, Overrides overrides) {
         this.outside = outside;
@@ -68,30 +71,65 @@ final class Workshop {
         resolved.value().procedure().settled().stream().flatMap(b -> b.finding().stream()).filter(id -> !known.contains(id.value()))
                 .forEach(id -> findings.add(new UnknownSettled(id.value(), Spelling.near(id.value(), known), id.at())));
         if (whole && anything) {
-            findings.addAll(SafetyChecks.run(resolved.value(), country(resolved.value()).rules()));
+            Found<CountryRules> hazardTables = hazards(file, resolved.value());
+            findings.addAll(hazardTables.findings());
+            findings.addAll(SafetyChecks.run(resolved.value(), hazardTables.value().rules()));
+            findings.addAll(CountryCheck.of(resolved.value(), hazardTables.value()));
         }
         List<Finding> inOrder = new ArrayList<>(new LinkedHashSet<>(Checks.unanswered(resolved.value(), findings)));
         inOrder.sort(Comparator.comparing((Finding f) -> f.at().source() != text).thenComparingInt(f -> f.at().start()));
         return new Found<>(resolved.value(), inOrder);
     }
 
-    /** The hazard tables for a procedure's country, read once, when they are first asked for. */
-    CountryRules country(Resolved procedure) {
-        return countries.computeIfAbsent(procedure.setting().country(), HazardTables::of);
+    /** The hazard tables for a procedure's country, with the teacher's own over them if such a file lies beside the procedure. */
+    CountryRules country(InputFile file, Resolved procedure) {
+        return hazards(file, procedure).value();
+    }
+
+    /** Read once for each folder and country, when they are first asked for. */
+    private Found<CountryRules> hazards(InputFile file, Resolved procedure) {
+        String code = procedure.setting().country();
+        CountryRules packedRules = countries.computeIfAbsent(code, HazardTables::of);
+        Optional<Path> own = own(file, OWN_HAZARDS);
+        return own.isEmpty() ? new Found<>(packedRules, List.of())
+                : hazards.computeIfAbsent(code + "/" + own.get(), k -> over(packedRules, own.get()));
+    }
+
+    private Found<CountryRules> over(CountryRules packedRules, Path own) {
+        try {
+            String csv = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(outside.read(own, MOST_BYTES))).toString();
+            Found<Rulebook> with = HazardTables.withOwn(packedRules.rules(), new SourceText(OWN_HAZARDS, csv));
+            return new Found<>(new CountryRules(with.value(), packedRules.own()), with.findings());
+        } catch (CharacterCodingException e) {
+            return unusable(packedRules, Unreadable.NOT_UTF_8);
+        } catch (Outside.TooLarge e) {
+            return unusable(packedRules, Unreadable.TOO_LARGE);
+        } catch (IOException e) {
+            return unusable(packedRules, Unreadable.NO_ACCESS);
+        }
+    }
+
+    private static Found<CountryRules> unusable(CountryRules packedRules, Unreadable why) {
+        return new Found<>(packedRules, List.of(why.finding(new SourceText(OWN_HAZARDS, "").span(0, 0))));
     }
 
     /** What tells one state of the data from another: ours by the program's version, a teacher's own by its text. */
     String dataVersion(InputFile file) {
-        Optional<Path> own = own(file);
-        try {
-            return PROGRAM_VERSION + (own.isPresent() ? new String(outside.read(own.get(), MOST_BYTES), StandardCharsets.UTF_8) : "");
-        } catch (IOException e) {
-            return PROGRAM_VERSION;
+        StringBuilder version = new StringBuilder(PROGRAM_VERSION);
+        for (String name : List.of(OWN_SUBSTANCES, OWN_HAZARDS)) {
+            Optional<Path> own = own(file, name);
+            try {
+                version.append(own.isPresent() ? new String(outside.read(own.get(), MOST_BYTES), StandardCharsets.UTF_8) : "");
+            } catch (IOException e) {
+                version.append(name);
+            }
         }
+        return version.toString();
     }
 
-    private Optional<Path> own(InputFile file) {
-        return Optional.ofNullable(file.path().toAbsolutePath().getParent()).map(p -> p.resolve(OWN_SUBSTANCES)).filter(outside::isFile);
+    private Optional<Path> own(InputFile file, String name) {
+        return Optional.ofNullable(file.path().toAbsolutePath().getParent()).map(p -> p.resolve(name)).filter(outside::isFile);
     }
 
     private SourceText text(InputFile file, List<Finding> findings) {
@@ -116,7 +154,7 @@ final class Workshop {
 
     /** The packed tables with the teacher's own substances over them, if such a file lies beside the procedure. */
     private ReferenceTables tables(InputFile file, List<Finding> findings) {
-        Optional<Path> own = own(file);
+        Optional<Path> own = own(file, OWN_SUBSTANCES);
         if (own.isEmpty()) {
             return packed;
         }

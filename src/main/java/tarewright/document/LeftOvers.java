@@ -1,23 +1,28 @@
 package tarewright.document;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import tarewright.procedure.bench.PotLeft;
-import tarewright.safety.Form;
-import tarewright.safety.Leftover;
-import tarewright.safety.Matter;
+import java.util.stream.Stream;
+import tarewright.procedure.bench.PotWaste;
+import tarewright.procedure.bench.WasteContainer;
+import tarewright.quantity.Digits;
+import tarewright.quantity.Unit;
+import tarewright.quantity.Units;
 import tarewright.safety.Rulebook;
-import tarewright.safety.Waste;
+import tarewright.safety.SubstanceHazards;
 import tarewright.safety.WasteAdvice;
 import tarewright.safety.WasteRule;
 
-/**
- * What the tables say of what is left in each pot: its products and whatever is not used up. Strengths in the mixture are taken
- * as not known, so that nothing is missed.
- */
+/** What the tables say of what is left, for each container: how much, how sour, what must not go to the sink, how to neutralise it. */
 final class LeftOvers {
+    private static final int FIGURES = 2;
+    private static final Unit GRAM = Units.symbol("g").orElseThrow();
+    private static final Unit LITRE = Units.symbol("L").orElseThrow();
+
     private final Draft draft;
     private final Rulebook rules;
 
@@ -26,19 +31,49 @@ final class LeftOvers {
         this.rules = rules;
     }
 
-    /** The rules that apply, each once, with what asked for them; the local rules go before all of them. */
+    /** A piece for each container; the local rules go before all of them. */
     List<List<Piece>> sentences(Bench bench) {
-        Set<String> said = new LinkedHashSet<>();
-        for (PotLeft left : PotLeft.of(draft.procedure(), bench.things())) {
-            if (!left.parts().isEmpty()) {
-                Matter mixture = Matter.of(left.reaction().name(), Form.SOLUTION, left.parts());
-                advice(new Waste(rules).of(new Leftover(mixture, Optional.empty(), Optional.empty()), Optional.empty()), said);
-            }
-        }
-        return said.stream().map(s -> List.<Piece>of(new Piece.Paragraph(draft.prose().of(s)))).toList();
+        List<PotWaste> wastes = PotWaste.of(draft.procedure(), bench.things(), rules);
+        return WasteContainer.of(draft.procedure(), bench.things(), wastes, rules).stream()
+                .map(c -> List.<Piece>of(new Piece.Paragraph(container(c)))).toList();
     }
 
-    private void advice(WasteAdvice advice, Set<String> said) {
+    private List<Text> container(WasteContainer container) {
+        Set<String> said = new LinkedHashSet<>();
+        amount(container).ifPresent(said::add);
+        rules(container.advice(), said);
+        recipe(container).ifPresent(said::add);
+        if (container.advice().keepAlkaline()) {
+            said.add(draft.say("waste.keep-alkaline"));
+        }
+        container.clashes().forEach(c -> said.add(draft.say("waste.clash", "hazard", c.rule().hazard(), "products", c.rule().products())));
+        List<Text> name = draft.prose().of(container.said() ? container.into() : draft.say("waste.container." + container.into()));
+        return draft.compose("waste.container-line", Map.of("into", List.of(new Text.Strong(name)),
+                "said", draft.prose().of(String.join(" ", said))));
+    }
+
+    /** How much it is and how sour, unless that would tell what the students find out. */
+    private Optional<String> amount(WasteContainer container) {
+        boolean kept = isKept(container);
+        List<String> parts = new ArrayList<>();
+        container.volume().filter(v -> !kept && v.value() > 0).ifPresent(v -> parts.add(draft.say("waste.volume", "volume",
+                about(v.in(LITRE).shownValue(), LITRE))));
+        container.pH().ifPresent(pH -> parts.add(kept ? draft.say("waste.pH-kept") : draft.say("waste.pH", "pH",
+                draft.numbers().localised(Digits.decimals(pH, 1)))));
+        return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", parts));
+    }
+
+    /** Whether anything of it was worked out from what the students find. */
+    private boolean isKept(WasteContainer container) {
+        return container.pots().stream().flatMap(p -> Stream.concat(p.moles().values().stream(), p.volume().stream())).anyMatch(draft::keeps);
+    }
+
+    private String about(double value, Unit unit) {
+        return draft.numbers().localised(Digits.significant(value, FIGURES)) + "\u202F" + unit.symbol();
+    }
+
+    /** The rules that apply, each once, with what asked for them. */
+    private void rules(WasteAdvice advice, Set<String> said) {
         boolean never = advice.sink() == WasteRule.Sink.NEVER;
         for (WasteAdvice.Reason reason : advice.reasons()) {
             if (never && reason.rule().sink() != WasteRule.Sink.NEVER) {
@@ -50,5 +85,14 @@ final class LeftOvers {
             said.add(reason.found().isEmpty() || !telling.contains(reason.rule().kind()) ? draft.say(key, "text", text)
                     : draft.say(key + "-because", "text", text, "found", String.join(", ", reason.found())));
         }
+    }
+
+    private Optional<String> recipe(WasteContainer container) {
+        return container.advice().neutralising().map(recipe -> {
+            String substance = rules.substances().byId(recipe.with().substance()).map(SubstanceHazards::name).orElse(recipe.with().substance());
+            String key = isKept(container) ? "waste.neutralise-some" : recipe.isPinch(1) ? "waste.neutralise-pinch" : "waste.neutralise-much";
+            return draft.say(key, "substance", substance, "how", recipe.with().text(), "mass", about(recipe.mass().in(GRAM).shownValue(), GRAM),
+                    "from", (int) WasteAdvice.STOP_FROM, "to", (int) WasteAdvice.STOP_TO);
+        });
     }
 }

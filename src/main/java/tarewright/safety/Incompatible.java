@@ -2,6 +2,7 @@ package tarewright.safety;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,7 +33,7 @@ public final class Incompatible {
      * gravest stands. What must not meet water is named once, with the first matter that holds any.
      *
      * @param going what is going on beside mixing: heating, a flame
-     * @param intended pairs that the procedure means to bring together
+     * @param intended pairs that the procedure means to bring together: of these only what a flame does to them is told
      */
     public List<Clash> among(List<Matter> matters, Set<PairRule.Setting> going, List<Together> intended) {
         return all(matters, going, intended).stream().filter(c -> c.severity() != PairRule.Severity.INFO).toList();
@@ -46,9 +47,8 @@ public final class Incompatible {
             for (int j = i; j < matters.size(); j++) {
                 Matter a = matters.get(i);
                 Matter b = matters.get(j);
-                if (intended.stream().noneMatch(t -> t.is(a, b))) {
-                    clashes.addAll(between(members.get(i), members.get(j), i == j, going));
-                }
+                boolean meant = intended.stream().anyMatch(t -> t.is(a, b));
+                clashes.addAll(between(members.get(i), members.get(j), i == j, meant ? flameOf(going) : settings(going)));
             }
         }
         clashes.sort(Comparator.comparing(Clash::severity).reversed());
@@ -58,10 +58,24 @@ public final class Incompatible {
         return clashes;
     }
 
-    private List<Clash> between(List<Member> these, List<Member> those, boolean within, Set<PairRule.Setting> going) {
+    private static Set<PairRule.Setting> settings(Set<PairRule.Setting> going) {
+        Set<PairRule.Setting> all = EnumSet.of(PairRule.Setting.ANY);
+        all.addAll(going);
+        return all;
+    }
+
+    /** Who means two things to react does not thereby mean what they set free to meet a flame. */
+    private static Set<PairRule.Setting> flameOf(Set<PairRule.Setting> going) {
+        Set<PairRule.Setting> flame = EnumSet.noneOf(PairRule.Setting.class);
+        going.stream().filter(g -> g == PairRule.Setting.NEAR_FLAME).forEach(flame::add);
+        return flame;
+    }
+
+    /** @param settings of the rules to look at */
+    private List<Clash> between(List<Member> these, List<Member> those, boolean within, Set<PairRule.Setting> settings) {
         Map<String, Clash> gravest = new LinkedHashMap<>();
         for (PairRule rule : rules.reactive().pairs()) {
-            if (rule.setting() != PairRule.Setting.ANY && !going.contains(rule.setting())) {
+            if (!settings.contains(rule.setting())) {
                 continue;
             }
             match(rule, these, those, within, gravest);

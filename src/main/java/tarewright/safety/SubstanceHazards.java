@@ -75,6 +75,17 @@ public record SubstanceHazards(String id, List<String> names, List<String> formu
         return names.get(0);
     }
 
+    /**
+     * The same substance with another's classification. Its id stays, by which it is found in what must not meet, and so do its restriction, the
+     * forms and strengths for which the row speaks, and whatever the other does not say of formula and molar mass.
+     */
+    public SubstanceHazards classifiedAs(SubstanceHazards other) {
+        List<String> allNames = java.util.stream.Stream.concat(other.names.stream(), names.stream()).distinct().toList();
+        return new SubstanceHazards(id, allNames, other.formulas.isEmpty() ? formulas : other.formulas, byFormula, state, forms,
+                other.molarMass.isPresent() ? other.molarMass : molarMass, lightest, fromPercent, toPercent, dissolvedAs, other.classes, other.qualifiers,
+                other.supplemental, mAcute, mChronic, other.estimates, other.limits, suppliersAdd, restriction, other.listing);
+    }
+
     public boolean known() {
         return listing.basis() != Basis.NO_DATA;
     }

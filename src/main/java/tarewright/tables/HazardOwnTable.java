@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
+import tarewright.safety.Basis;
 import tarewright.safety.Rulebook;
 import tarewright.safety.SubstanceHazards;
 import tarewright.safety.SubstanceTable;
@@ -24,7 +25,7 @@ import tarewright.text.Spelling;
  * {@code classification}, and if wanted {@code synonyms}, {@code formula}, {@code state}, {@code molar mass}, {@code limits},
  * {@code statements}, {@code source}. Several values in a cell stand between bars: {@code Skin Corr. 1B H314 | Eye Dam. 1 H318};
  * {@code none} says that it is not classified; a limit is {@code 25 % Skin Corr. 1B H314}. A row takes the place of every row of
- * ours that has its name.
+ * ours that has its name; what that must not meet, and where it is restricted, stays.
  */
 final class HazardOwnTable {
     private static final List<String> COLUMNS = List.of("name", "classification", "synonyms", "formula", "state", "molar_mass",
@@ -91,12 +92,15 @@ final class HazardOwnTable {
     }
 
     private void take(SubstanceHazards substance, OwnCell name) {
-        for (SubstanceHazards row : rest.rows()) {
-            if (substance.names().stream().anyMatch(n -> row.names().stream().anyMatch(n::equalsIgnoreCase))) {
-                rest = rest.without(row.id());
-                findings.add(new HazardsOverridden(row.name(), name.at()));
-            }
+        List<SubstanceHazards> replaced = rest.rows().stream().filter(row -> row.listing().basis() != Basis.TEACHER
+                && substance.names().stream().anyMatch(n -> row.names().stream().anyMatch(n::equalsIgnoreCase))).toList();
+        for (SubstanceHazards row : replaced) {
+            rest = rest.without(row.id());
+            own.add(row.classifiedAs(substance));
+            findings.add(new HazardsOverridden(row.name(), name.at()));
         }
-        own.add(substance);
+        if (replaced.isEmpty()) {
+            own.add(substance);
+        }
     }
 }

@@ -293,4 +293,59 @@ class SafetyFiguresTest {
         assertFalse(waste.has("pH"), waste.toString());
         assertEquals("never", waste.get("sink").asText());
     }
+
+    // --- the country's table, and the teacher's own
+
+    /** ISO 3166 codes: Germany applies the EU's regulation; for the United States there is no table here, and nobody's own may stand in unsaid. */
+    @Test
+    void aCountryWithoutATableIsFoundAndSaysWhichTableIsUsed() throws IOException {
+        String text = two("HCl", "NaCl");
+        assertEquals(List.of(), found(figures(text), "country-not-known"));
+        assertEquals(List.of(), found(figures(text.replace("groups: 15", "groups: 15\ncountry: DE")), "country-not-known"));
+        String other = text.replace("groups: 15", "groups: 15\ncountry: US");
+        assertEquals(List.of("warning"), found(figures(other), "country-not-known"));
+        String said = run("proof");
+        assertTrue(said.contains("no hazard table of `US` is at hand; EU CLP") && said.contains(" DE"), said);
+    }
+
+    /** Annex VI, 017-002-01-X: hydrochloric acid H315, H319, H335 from 10 %; the teacher's own row says H318 from 5 %. 2 mol/L is some 7 %. */
+    @Test
+    void aTeachersOwnHazardsGoBeforeOursAreNotedAndAreDangerousWithTheSameThings() throws IOException {
+        String text = two("HCl", "NaClO").replaceFirst("0.5 mol/L", "2.0 mol/L");
+        assertEquals("[]", figures(text).at("/hazards/one/statements").toString());
+
+        Files.writeString(folder.resolve("hazards.csv"), "name,classification,limits,source\nhydrochloric acid,Eye Dam. 1 H318,5 % Eye Dam. 1 H318,our supplier\n");
+        JsonNode own = figures(text);
+        assertEquals("[\"H318\"]", own.at("/hazards/one/statements").toString());
+        assertTrue(own.at("/hazards/one/basis").asText().contains("teacher"), own.at("/hazards/one").toString());
+        assertEquals(List.of("note"), found(own, "hazards-overridden"));
+        assertEquals(List.of("error"), found(own, "must-not-meet"), "the override changes what is on the label, not what it does with hypochlorite");
+    }
+
+    @Test
+    void aHazardTableThatCannotBeReadStopsThePrint() throws IOException {
+        Files.writeString(folder.resolve("hazards.csv"), "name,classification\nhydrochloric acid,harmless\n");
+        assertEquals(List.of("error"), found(figures(two("HCl", "NaCl")), "not-a-hazard-class"));
+    }
+
+    /** Every key that other programs are promised, for blocks, products and stocks alike. */
+    @Test
+    void everyPromisedKeyStandsInTheFigures() throws IOException {
+        JsonNode figures = figures(gas("", "Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)", "magnesium", "hydrogen").replace("solute: HCl\n",
+                "solute: HCl\nmade from: concentrated hydrochloric acid\n"));
+        for (String thing : List.of("bubbles", "lumps", "magnesium chloride", "concentrated hydrochloric acid")) {
+            JsonNode hazards = figures.path("hazards").path(thing);
+            for (String key : List.of("statements", "pictograms", "basis", "known")) {
+                assertTrue(hazards.has(key), thing + " " + key + " " + figures.path("hazards"));
+            }
+        }
+        assertEquals("Danger", figures.at("/hazards/concentrated hydrochloric acid/signal word").asText());
+        for (String key : List.of("one vessel", "all vessels", "around a face", "unit")) {
+            assertTrue(figures.at("/air/bubbles").has(key), figures.get("air").toString());
+        }
+        assertEquals("ppm", figures.at("/air/bubbles/unit").asText());
+        assertEquals("not needed", figures.get("hood").asText());
+        assertTrue(figures.at("/waste/making").has("pH"), figures.get("waste").toString());
+        assertTrue(figures.at("/waste containers").size() > 0);
+    }
 }

@@ -2,7 +2,6 @@ package tarewright.procedure.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedReaction;
@@ -27,7 +26,7 @@ public final class Meetings {
     static List<Clash> among(Resolved procedure, OnTheBench bench, List<Stock> stocks, Rulebook rules) {
         List<Matter> matters = Stream.concat(bench.verdicts().stream(), stocks.stream().map(Stock::verdict))
                 .map(v -> v.matter()).toList();
-        return new Incompatible(rules).among(matters, Set.of(), intended(procedure, bench, stocks));
+        return new Incompatible(rules).among(matters, Going.of(procedure), intended(procedure, bench, stocks));
     }
 
     /** What shares a pot; a stock shares that of what is made from it. */

@@ -23,11 +23,12 @@ import tarewright.safety.WasteAdvice;
  *
  * @param moles of what is dissolved or left over, by its formula; solids that were made, too
  * @param pH at 25 °C, estimated from what is left in solution; empty where something in it has no known constant
+ * @param neutralisedByAuthor whether the author says what it is to be neutralised with
  * @param potsPerGroup how many such pots a group leaves
  * @param groups in the class
  */
 public record PotWaste(PotLeft left, Map<String, Figure> moles, Optional<Figure> volume, OptionalDouble pH, WasteAdvice advice,
-        int potsPerGroup, int groups) {
+        boolean neutralisedByAuthor, int potsPerGroup, int groups) {
     public PotWaste {
         moles = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(moles));
     }
@@ -46,7 +47,7 @@ public record PotWaste(PotLeft left, Map<String, Figure> moles, Optional<Figure>
         int portions = blocks(left).stream().flatMap(b -> procedure.quantity(b).stream()).mapToInt(q -> q.block().portions()).max().orElse(1);
         return new PotWaste(left, residue.moles(), residue.volume(), residue.pH(procedure.tables()),
                 residue.advice(left.reaction().name(), neutraliser(procedure, left), procedure.tables(), rules),
-                portions * procedure.setting().runs(), procedure.setting().groups());
+                neutraliser(procedure, left).isPresent(), portions * procedure.setting().runs(), procedure.setting().groups());
     }
 
     /** What all pots of this kind of the class leave. */

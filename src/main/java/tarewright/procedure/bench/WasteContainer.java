@@ -94,14 +94,23 @@ public record WasteContainer(String into, boolean said, List<PotWaste> pots, Lis
                 new Incompatible(rules).among(each, Set.of(), List.of()).stream().filter(c -> c.first() != c.second()).toList());
     }
 
+    /** Whether the author says what it is to be neutralised with. */
+    private boolean neutralised() {
+        return pots.stream().anyMatch(p -> p.neutralisedByAuthor());
+    }
+
     /** Whether the author pours it away. */
     public boolean drain() {
         return DRAIN.matcher(into.toLowerCase(Locale.ROOT)).find();
     }
 
-    /** Whether the author pours away what the tables let nobody pour away as it is, without neutralising it where that would do. */
+    /**
+     * Whether the author pours away what the tables let nobody pour away as it is, without neutralising it where that would do. What a pinch for the
+     * whole class would neutralise is left to the water that is poured after it; the sheet still says to test it.
+     */
     public boolean wronglyPoured() {
-        boolean neutralised = advice.neutralising().isPresent() && advice.reasons().stream()
+        boolean pinch = advice.neutralising().filter(r -> r.isPinch(1)).isPresent();
+        boolean neutralised = (neutralised() || pinch) && advice.reasons().stream()
                 .filter(r -> r.rule().sink() == WasteRule.Sink.NEVER).allMatch(r -> r.rule().mendedByNeutralising());
         return drain() && said && advice.sink() == WasteRule.Sink.NEVER && !neutralised;
     }

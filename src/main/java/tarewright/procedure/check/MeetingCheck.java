@@ -2,6 +2,7 @@ package tarewright.procedure.check;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import tarewright.finding.Finding;
@@ -35,7 +36,7 @@ final class MeetingCheck implements SafetyCheck {
         Span one = Where.of(safety, clash.first());
         Span other = Where.of(safety, clash.second());
         boolean inOrder = one.start() <= other.start();
-        return new SafetyFinding.MustNotMeet(clash.first().name(), clash.second().name(), rule.hazard(), rule.products(), rule.advice(),
+        return new SafetyFinding.MustNotMeet(clash.first().name(), clash.second().name(), Optional.empty(), Optional.empty(), Optional.empty(), rule.hazard(), rule.products(), rule.advice(),
                 severity, inOrder ? other : one, one.equals(other) ? List.of() : List.of(inOrder ? one : other));
     }
 }

@@ -9,7 +9,7 @@ import tarewright.safety.Rulebook;
 
 /** Every check of what could hurt somebody. */
 public final class SafetyChecks {
-    private static final List<SafetyCheck> ALL = List.of(new MeetingCheck(), new HoodCheck(), new UnknownCheck(), new CautionCheck(),
+    private static final List<SafetyCheck> ALL = List.of(new MeetingCheck(), new HoodCheck(), new UnknownCheck(), new CautionCheck(), new HiddenStepCheck(), new SinkCheck(),
             new PressureCheck());
 
     private SafetyChecks() {

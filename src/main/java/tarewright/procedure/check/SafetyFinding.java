@@ -13,8 +13,17 @@ public sealed interface SafetyFinding extends Finding {
         return Severity.WARNING;
     }
 
-    /** Two things that must not meet. @param hazard what would come of it, in the table's words @param products what would form */
-    record MustNotMeet(String first, String second, String hazard, String products, String advice, Severity severity, Span at, List<Span> also)
+    /**
+     * Two things that must not meet.
+     *
+     * @param container the waste in which what is left of both would meet
+     * @param procedure that the first belongs to, where two procedures share a lesson
+     * @param other the procedure that the second belongs to
+     * @param hazard what would come of it, in the table's words
+     * @param products what would form
+     */
+    record MustNotMeet(String first, String second, Optional<String> container, Optional<String> procedure, Optional<String> other, String hazard,
+            String products, String advice, Severity severity, Span at, List<Span> also)
             implements SafetyFinding {
         public MustNotMeet {
             also = List.copyOf(also);
@@ -57,15 +66,48 @@ public sealed interface SafetyFinding extends Finding {
         }
     }
 
-    /** A step that handles something corrosive or toxic, with no caution before it. */
-    record CautionMissing(String name, List<String> codes, Span at) implements SafetyFinding {
+    /**
+     * A step that handles something corrosive or toxic, with no caution for it before it.
+     *
+     * @param late what the caution says that stands behind the step; at {@code also}
+     */
+    record CautionMissing(String name, List<String> codes, Optional<String> late, Span at, List<Span> also) implements SafetyFinding {
         public CautionMissing {
             codes = List.copyOf(codes);
+            also = List.copyOf(also);
         }
 
         @Override
         public String id() {
             return "caution-missing";
+        }
+    }
+
+    /** A caution that stands behind the last step of all. */
+    record CautionBehindAll(Span at) implements SafetyFinding {
+        @Override
+        public String id() {
+            return "caution-behind-all";
+        }
+    }
+
+    /** A caution that tells to do what no step says. */
+    record CautionHidesStep(String text, Span at) implements SafetyFinding {
+        @Override
+        public String id() {
+            return "caution-hides-step";
+        }
+    }
+
+    /** Waste that the author pours away and that the tables keep from the sink. @param why the tables' words */
+    record NotIntoSink(String what, List<String> why, Span at) implements SafetyFinding {
+        public NotIntoSink {
+            why = List.copyOf(why);
+        }
+
+        @Override
+        public String id() {
+            return "not-into-sink";
         }
     }
 
