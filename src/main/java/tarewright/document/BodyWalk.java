@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tarewright.procedure.declare.AnswerBlock;
 import tarewright.procedure.declare.Notes.CautionBlock;
 import tarewright.procedure.resolve.Questions;
@@ -28,6 +29,8 @@ final class BodyWalk {
     private final BodyTable tables;
     private final Map<TypedBlock, String> numbers;
     private final boolean ownHeadings;
+    /** The level that the author gives to the widest of her headings, whether she counts the title or not. */
+    private final int topmost;
     private int lastLevel = TOP - 1;
     /** The heading put before the first steps; the one instance. */
     private Piece namedSteps;
@@ -41,6 +44,8 @@ final class BodyWalk {
         this.tables = new BodyTable(draft, text);
         List<Part> body = draft.procedure().procedure().source().body();
         this.numbers = Questions.numbers(body);
+        this.topmost = body.stream().flatMap(p -> p instanceof Part.Heading h ? Stream.of(h.level()) : Stream.empty())
+                .min(Integer::compare).orElse(1);
         this.ownHeadings = body.stream().anyMatch(Part.Heading.class::isInstance);
     }
 
@@ -82,7 +87,7 @@ final class BodyWalk {
 
     private List<Piece> piece(Part part) {
         if (part instanceof Part.Heading heading) {
-            lastLevel = Math.min(Math.min(Math.max(heading.level() + 1, TOP), lastLevel + 1), DEEPEST);
+            lastLevel = Math.min(Math.min(Math.max(heading.level() - topmost + TOP, TOP), lastLevel + 1), DEEPEST);
             return List.of(new Piece.Heading(lastLevel, text.of(heading.inlines(), "")));
         } else if (part instanceof Part.Paragraph paragraph) {
             List<Text> set = text.of(paragraph.inlines(), "");

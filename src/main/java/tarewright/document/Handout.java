@@ -18,7 +18,7 @@ import tarewright.safety.Rulebook;
 /** The student's sheet. Nothing of the answers, of what is expected and of what is to be found stands in it. */
 final class Handout implements Filling {
     private static final int BLANK = 10;
-    private static final int LINES_FOR_VALUE = 3;
+    private static final int MOST_LINES_FOR_VALUE = 3;
     private static final int LINES_FOR_MARK = 2;
 
     private final Draft draft;
@@ -96,10 +96,16 @@ final class Handout implements Filling {
             return List.of(new Piece.Choices(Options.set(draft, Options.printed(choice.options())),
                     Optional.empty()));
         }
-        int usual = answer.sought() instanceof AnswerBlock.InWords ? LINES_FOR_MARK * Math.max(1, answer.marks().orElse(1))
-                : LINES_FOR_VALUE;
-        int lines = answer.lines().orElse(usual);
+        int lines = lines(answer);
         return lines == 0 ? List.of() : List.of(new Piece.RuledLines(lines, draft.say("lines.for-answer")));
+    }
+
+    /** The author's number of lines; else a line for each step of a calculation that earns a mark, two for each mark of an answer in words. */
+    static int lines(AnswerBlock answer) {
+        int marks = Math.max(1, answer.marks().orElse(1));
+        int usual = answer.sought() instanceof AnswerBlock.InWords ? LINES_FOR_MARK * marks
+                : Math.min(Math.max(2, marks), MOST_LINES_FOR_VALUE);
+        return answer.lines().orElse(usual);
     }
 
     @Override

@@ -40,7 +40,7 @@ final class Needs {
         List<List<List<Text>>> rows = draft.procedure().quantities().stream().filter(q -> q.taken() && q.amount().isPresent())
                 .filter(q -> q.block().portionOf().isPresent() || isMeasuredHere(q))
                 .filter(q -> !OwnSolutions.holds(draft.procedure(), q.block())).map(this::row).toList();
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new Piece.Table(Text.words(draft.say("needs.chemicals")),
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new Piece.Table(List.of(),
                 heads("needs.chemical", "needs.amount", "needs.instrument"), rows, List.of(false, false, false), true,
                         Piece.Use.READ));
     }

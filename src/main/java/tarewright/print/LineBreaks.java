@@ -3,6 +3,7 @@ package tarewright.print;
 import com.openhtmltopdf.extend.FSTextBreaker;
 import java.text.BreakIterator;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * Where a line may end: at a space, behind a hyphen or a dash between letters, at a mark for it (U+200B, U+00AD), and beside an
@@ -10,6 +11,9 @@ import java.util.Locale;
  * stroke, {@code −5 °C} behind its sign and {@code 2-methylpropan-2-ol} behind a figure.
  */
 final class LineBreaks implements FSTextBreaker {
+    private static final Set<String> UNITS = Set.of("mL", "L", "g", "mg", "kg", "mm", "cm", "m", "mol", "mmol", "mol/L", "g/mol",
+            "g/L", "g/mL", "kPa", "Pa", "min", "s", "h", "K", "°C", "%", "M", "V", "J", "kJ");
+
     private final BreakIterator usual = BreakIterator.getLineInstance(Locale.ROOT);
     private String text = "";
     private boolean usualKnows;
@@ -37,7 +41,7 @@ final class LineBreaks implements FSTextBreaker {
         int before = text.codePointBefore(place);
         int after = text.codePointAt(place);
         if (Character.isWhitespace(before)) {
-            return !Character.isWhitespace(after);
+            return !Character.isWhitespace(after) && !(place >= 2 && Character.isDigit(text.charAt(place - 2)) && unitAt(place));
         }
         if (before == '\u200B' || before == '\u00AD') {
             return true;
@@ -46,6 +50,15 @@ final class LineBreaks implements FSTextBreaker {
             return place >= 2 && Character.isLetter(text.codePointBefore(place - 1)) && Character.isLetter(after);
         }
         return (Character.isIdeographic(before) || Character.isIdeographic(after)) && usually(place);
+    }
+
+    /** A unit stays with its number (SI brochure, 9th edition, 5.4.3: the space between them is not a place to break). */
+    private boolean unitAt(int place) {
+        int end = place;
+        while (end < text.length() && (Character.isLetter(text.charAt(end)) || "°%/".indexOf(text.charAt(end)) >= 0)) {
+            end++;
+        }
+        return UNITS.contains(text.substring(place, end));
     }
 
     private boolean usually(int place) {

@@ -90,10 +90,22 @@ final class SheetFacts {
         boolean line = !list.isEmpty() && list.stream().allMatch(Text.class::isInstance);
         List<?> parts = line ? Glue.of(list.stream().map(Text.class::cast).toList()) : list;
         List<Object> values = new ArrayList<>(parts.size());
-        for (Object part : parts) {
-            values.add(part instanceof Glue.Whole whole ? whole(whole) : value(part));
+        for (int at = 0; at < parts.size(); at++) {
+            Object part = parts.get(at);
+            if (part instanceof Piece.Heading heading) {
+                Optional<?> next = at + 1 < parts.size() ? Optional.of(parts.get(at + 1)) : Optional.empty();
+                values.add(heading(heading, next));
+            } else {
+                values.add(part instanceof Glue.Whole whole ? whole(whole) : value(part));
+            }
         }
         return values;
+    }
+
+    private Map<String, Object> heading(Piece.Heading heading, Optional<?> next) {
+        Map<String, Object> fields = fields(heading);
+        fields.put("long", !Aside.fits(heading, next));
+        return fields;
     }
 
     private Map<String, Object> whole(Glue.Whole whole) {
@@ -128,6 +140,7 @@ final class SheetFacts {
             fields.put("lines", java.util.Collections.nCopies(Math.max(0, ruled.lines()), ""));
         } else if (record instanceof Piece.Choices choices) {
             fields.put("options", options(choices));
+            fields.put("length", Aside.isShort(choices) ? "short" : "long");
         } else if (record instanceof Piece.Table table) {
             fields.putAll(new TableFacts(table, this::value).facts());
         } else if (record instanceof Piece.Steps steps) {
@@ -144,9 +157,12 @@ final class SheetFacts {
         } else if (record instanceof Piece.Label label) {
             fields.put("pictograms", pictograms(label.pictograms(), label.known()));
         } else if (record instanceof Piece.Caution caution) {
+            fields.put("joint", PlainText.bare(caution.hazard()).matches("(?s).*[.!?]\\s*") ? " " : " – ");
             fields.put("triangle", pictures.alert(SafeXml.clean(caution.word())));
         } else if (record instanceof Piece.Sign sign) {
             fields.put("picture", pictures.sign(sign.code(), SafeXml.clean(sign.words())));
+        } else if (record instanceof Piece.Signs signs) {
+            fields.put("columns", Aside.columns(signs).stream().map(this::values).toList());
         } else if (record instanceof Piece.Drawing drawing) {
             fields.put("picture", pictures.drawing(drawing));
         } else if (record instanceof Piece.FormLine form) {

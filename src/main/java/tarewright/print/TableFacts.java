@@ -17,6 +17,10 @@ final class TableFacts {
     private static final int WIDEST_COLUMN = 18;
     private static final int WIDEST_TABLE = 60;
 
+    /** A table of three columns that is read, such as that of substances: its names may wrap, the columns behind them need not. */
+    private static final int NAMES_NEED = 26;
+    private static final int WIDEST_LEAF = 66;
+
     private final Piece.Table table;
     private final Function<Object, Object> asValue;
     private final List<Integer> letters = new ArrayList<>();
@@ -26,6 +30,11 @@ final class TableFacts {
         this.asValue = asValue;
         for (int column = 0; column < table.head().size(); column++) {
             letters.add(longest(column));
+        }
+        if (table.use() == Piece.Use.READ && table.rowHeads() && table.head().size() == 3
+                && whole(1) + whole(2) + NAMES_NEED <= WIDEST_LEAF) {
+            letters.set(1, whole(1));
+            letters.set(2, whole(2));
         }
     }
 
@@ -51,6 +60,12 @@ final class TableFacts {
     private String atLeast(int column) {
         boolean fits = letters.stream().mapToInt(Integer::intValue).sum() <= WIDEST_TABLE;
         return fits && letters.get(column) > 0 ? String.format(Locale.ROOT, "%.1f", letters.get(column) * LETTER_IN_EM) : "";
+    }
+
+    /** The longest cell of a column, uncut. */
+    private int whole(int column) {
+        return table.rows().stream().filter(row -> column < row.size()).mapToInt(row -> PlainText.bare(row.get(column)).length())
+                .max().orElse(0);
     }
 
     private int longest(int column) {

@@ -21,11 +21,11 @@ class LineTest {
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {
         "put it in; put |it |in",
-        "24.305 g/mol; 24.305 |g/mol",
-        "at −5 °C; at |−5 |°C",
+        "24.305 g/mol; 24.305 g/mol",
+        "at −5 °C; at |−5 °C",
         "well-known method; well-|known |method",
         "2-methylpropan-2-ol; 2-methylpropan-2-ol",
-        "5-10 mL; 5-10 |mL",
+        "5-10 mL; 5-10 mL",
         "acid–base pair; acid–|base |pair",
         "a  b; a  |b",
         "10\u00A0mL of; 10\u00A0mL |of",
