@@ -34,7 +34,7 @@ public final class Documents {
                     version, footer));
         }
         if (kinds.contains(Sheet.Kind.KEY)) {
-            sheets.add(sheet(Sheet.Kind.KEY, procedure, new Key(Draft.of(procedure, true), warnings).pieces(), version, footer));
+            sheets.add(sheet(Sheet.Kind.KEY, procedure, new Key(Draft.of(procedure, true), warnings, country.rules()).pieces(), version, footer));
         }
         if (kinds.contains(Sheet.Kind.SAFETY)) {
             sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(procedure, false), country).pieces(), version,

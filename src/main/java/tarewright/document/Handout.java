@@ -36,7 +36,7 @@ final class Handout implements Filling {
                 new Piece.FormField(draft.say("form.date"), 2))));
         pieces.addAll(aims(draft));
         pieces.addAll(reactions(draft));
-        pieces.addAll(safety());
+        pieces.addAll(SmallPanel.pieces(draft, rules));
         pieces.addAll(new Needs(draft).pieces());
         pieces.addAll(new BodyWalk(draft, this).body());
         return pieces;
@@ -67,19 +67,6 @@ final class Handout implements Filling {
         String heading = equations.size() == 1 ? "heading.reaction" : "heading.reactions";
         List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, heading)));
         pieces.addAll(equations);
-        return pieces;
-    }
-
-    private List<Piece> safety() {
-        Bench bench = Bench.of(draft, rules);
-        Hazards hazards = new Hazards(draft);
-        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.safety")));
-        bench.bottles().stream().filter(b -> !b.verdict().harmless()).map(b -> hazards.box(b, List.of(), false))
-                .forEach(pieces::add);
-        bench.made().stream().filter(b -> !b.verdict().harmless())
-                .map(b -> hazards.box(b, Text.words(draft.say("hazard.made-here")), false)).forEach(pieces::add);
-        pieces.addAll(hazards.harmless(bench.all()));
-        pieces.addAll(new Wear(draft, bench, rules).forStudents());
         return pieces;
     }
 

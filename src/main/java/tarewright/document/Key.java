@@ -13,6 +13,7 @@ import tarewright.procedure.declare.Notes.TrialBlock;
 import tarewright.procedure.declare.QuantityBlock.Role;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.safety.Rulebook;
 import tarewright.procedure.syntax.Fields;
 import tarewright.wording.FindingWords;
 
@@ -20,14 +21,17 @@ import tarewright.wording.FindingWords;
 final class Key {
     private final Draft draft;
     private final List<Finding> warnings;
+    private final Rulebook rules;
 
-    Key(Draft draft, List<Finding> warnings) {
+    Key(Draft draft, List<Finding> warnings, Rulebook rules) {
         this.draft = draft;
+        this.rules = rules;
         this.warnings = List.copyOf(warnings);
     }
 
     List<Piece> pieces() {
-        List<Piece> pieces = new ArrayList<>(new Overview(draft).pieces());
+        List<Piece> pieces = new ArrayList<>(SmallPanel.pieces(draft, rules));
+        pieces.addAll(new Overview(draft).pieces());
         pieces.addAll(workings());
         pieces.addAll(values());
         pieces.addAll(filledIn());

@@ -58,7 +58,7 @@ final class LeftOvers {
         List<String> parts = new ArrayList<>();
         container.volume().filter(v -> !kept && v.value() > 0).ifPresent(v -> parts.add(draft.say("waste.volume", "volume",
                 about(v.in(LITRE).shownValue(), LITRE))));
-        container.pH().ifPresent(pH -> parts.add(kept ? draft.say("waste.pH-kept") : draft.say("waste.pH", "pH",
+        container.pH().ifPresent(pH -> parts.add(kept ? draft.say("waste.ph-kept") : draft.say("waste.ph", "pH",
                 draft.numbers().localised(Digits.decimals(pH, 1)))));
         return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", parts));
     }

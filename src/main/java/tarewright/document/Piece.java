@@ -152,6 +152,24 @@ public sealed interface Piece {
     record Sign(String code, String words) {
     }
 
+    /**
+     * What is read from across the room, large: the strongest signal word, every pictogram with what it stands for, what to wear and have at hand.
+     *
+     * @param word as printed; that nothing is classified, where nothing is
+     * @param marks pictograms of all that is on the bench, each once
+     * @param signs with a few words each
+     */
+    record Wall(String word, List<WallMark> marks, List<Sign> signs) implements Piece {
+        public Wall {
+            marks = List.copyOf(marks);
+            signs = List.copyOf(signs);
+        }
+    }
+
+    /** @param code GHS01 to GHS09, or the general warning sign for what is not known @param names what it stands for */
+    record WallMark(String code, String names) {
+    }
+
     /** A vector drawing of ours. @param svg flat colours, no script, no text; @param spoken its text alternative */
     record Drawing(String svg, String spoken, double widthMillimetres, double heightMillimetres) implements Piece {
     }

@@ -1,9 +1,7 @@
 package tarewright.document;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -16,7 +14,6 @@ import tarewright.procedure.declare.Notes.WasteBlock;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.safety.RuleSet;
-import tarewright.safety.SignalWord;
 import tarewright.safety.Statement;
 import tarewright.tables.HazardTables.CountryRules;
 import tarewright.wording.Numbers;
@@ -39,12 +36,14 @@ final class SafetySheet {
     }
 
     List<Piece> pieces() {
-        List<Piece> pieces = new ArrayList<>(signalWord());
+        Wear wear = new Wear(draft, bench, country.rules());
+        List<Piece> pieces = new ArrayList<>(new Wall(draft, bench).pieces(wear.measures()));
+        pieces.addAll(unknown());
         pieces.addAll(boxes("heading.on-the-bench", bench.bottles()));
         pieces.addAll(boxes("heading.made-here", bench.made()));
         pieces.addAll(under("heading.air", new Escapes(draft).pieces(bench)));
         pieces.addAll(new Apart(draft).pieces(bench, country.rules()));
-        pieces.addAll(List.of(draft.heading(2, "heading.protection"), new Wear(draft, bench, country.rules()).withReasons()));
+        pieces.addAll(List.of(draft.heading(2, "heading.protection"), wear.withReasons()));
         pieces.addAll(cautions());
         pieces.addAll(new Accidents(draft).pieces(bench, country.rules()));
         pieces.addAll(waste());
@@ -53,18 +52,9 @@ final class SafetySheet {
         return pieces;
     }
 
-    /** The strongest signal word of all that is there. */
-    private List<Piece> signalWord() {
-        Optional<SignalWord> word = bench.verdicts().stream().flatMap(v -> v.signalWord().stream())
-                .max(Comparator.naturalOrder());
-        List<Piece> pieces = new ArrayList<>();
-        word.ifPresent(w -> pieces.add(new Piece.Paragraph(draft.compose("safety.signal-word",
-                Map.of("word", List.of(new Text.Strong(Text.words(draft.say("signal." + w.name()
-                        .toLowerCase(Locale.ROOT))))))))));
-        if (bench.verdicts().stream().anyMatch(v -> !v.known())) {
-            pieces.add(new Piece.Paragraph(List.of(new Text.Strong(Text.words(draft.say("safety.some-unknown"))))));
-        }
-        return pieces;
+    private List<Piece> unknown() {
+        return bench.verdicts().stream().allMatch(v -> v.known()) ? List.of()
+                : List.of(new Piece.Paragraph(List.of(new Text.Strong(Text.words(draft.say("safety.some-unknown"))))));
     }
 
     /** A box for each, also for what is not classified: that is said in it, with what suppliers may add. */

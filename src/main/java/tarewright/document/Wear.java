@@ -45,6 +45,10 @@ final class Wear {
         return pieces;
     }
 
+    List<Measure> measures() {
+        return measures;
+    }
+
     /** Every measure with what asked for it. */
     Piece.Signs withReasons() {
         return new Piece.Signs(measures.stream().map(m -> new Piece.Sign(m.rule().sign(), m.reasons().isEmpty() ? text(m)

@@ -82,6 +82,10 @@ public final class PlainText {
             p.labels().forEach(label -> label(label, lines));
         } else if (piece instanceof Piece.Signs p) {
             p.signs().forEach(sign -> lines.add("<" + sign.code() + "> " + sign.words()));
+        } else if (piece instanceof Piece.Wall p) {
+            lines.add("on the wall: " + p.word());
+            p.marks().forEach(mark -> lines.add("<" + mark.code() + "> " + mark.names()));
+            p.signs().forEach(sign -> lines.add("<" + sign.code() + "> " + sign.words()));
         } else if (piece instanceof Piece.Drawing p) {
             lines.add("<drawing> " + p.spoken());
         } else if (piece instanceof Piece.Together p) {

@@ -163,6 +163,8 @@ final class SheetFacts {
             fields.put("picture", pictures.sign(sign.code(), SafeXml.clean(sign.words())));
         } else if (record instanceof Piece.Signs signs) {
             fields.put("columns", Aside.columns(signs).stream().map(this::values).toList());
+        } else if (record instanceof Piece.WallMark mark) {
+            fields.put("picture", pictures.pictogram(mark.code()).get("picture"));
         } else if (record instanceof Piece.Drawing drawing) {
             fields.put("picture", pictures.drawing(drawing));
         } else if (record instanceof Piece.FormLine form) {

@@ -23,7 +23,7 @@ class SafetySheetTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"hazard: hydrogen, H₂; less than 100 mL for a group", "H220 Extremely flammable gas",
-        "Signal word for the whole bench: **Danger**", "hazard: hydrochloric acid, 1.0 mol/L; HCl; 10.0 mL for a group",
+        "on the wall: Danger", "<GHS02> magnesium, hydrogen", "<M004> Splash goggles", "hazard: hydrochloric acid, 1.0 mol/L; HCl; 10.0 mL for a group",
         "It burns and explodes with air.",
         "No flame, no spark, no hot plate near – because of magnesium (H228); hydrogen (H220)",
         "P377 Leaking gas fire", "hydrogen and air explode at a flame", "dilute acid waste",

@@ -183,6 +183,9 @@ final class SampleSheets {
 
     static Sheet safety(Sheet.Paper paper) {
         List<Piece> pieces = new ArrayList<>();
+        pieces.add(new Piece.Wall("Danger", List.of(new Piece.WallMark("GHS02", "Hydrogen"), new Piece.WallMark("GHS05", "Hydrochloric acid, concentrated")),
+                List.of(new Piece.Sign("M004", "Splash goggles"), new Piece.Sign("M009", "Gloves"), new Piece.Sign("P003", "No flame"))));
+        pieces.add(new Piece.NewPage());
         pieces.add(h(2, "On the bench"));
         pieces.add(hazard("Hydrogen", "made here, 80 mL in each group", List.of("GHS02"), "Danger",
                 List.of("H220 Extremely flammable gas."), "EU CLP, Annex VI", true));
