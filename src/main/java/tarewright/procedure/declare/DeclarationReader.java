@@ -57,13 +57,12 @@ public final class DeclarationReader {
                 .filter(b -> List.of("solid", "liquid", "solution", "gas").contains(b.type())).map(quantities::read).toList());
         List<ApparatusItem> apparatus = ApparatusReader.read(reader, of("apparatus"));
         of("graph").forEach(b -> reader.note(new DeclareFinding.NotYet("graph", b.typeSpan())));
-        for (String elsewhere : List.of("section", "stock")) {
-            of(elsewhere).forEach(b -> reader.note(new DeclareFinding.NotYet(elsewhere, b.typeSpan())));
-        }
+        of("section").forEach(b -> reader.note(new DeclareFinding.NotYet("section", b.typeSpan())));
         return new Procedure(source, front, reactionBlocks, quantityBlocks, of("value").stream().map(this::value).toList(),
                 of("reading").stream().map(this::reading).toList(), apparatus, of("caution").stream().map(this::caution).toList(),
                 of("answer").stream().map(this::answer).toList(), of("waste").stream().map(this::waste).toList(),
-                of("trial").stream().map(this::trial).toList(), of("settled").stream().map(this::settled).toList());
+                of("trial").stream().map(this::trial).toList(), of("settled").stream().map(this::settled).toList(),
+                new StockReader(reader).all(source));
     }
 
     private List<TypedBlock> of(String type) {

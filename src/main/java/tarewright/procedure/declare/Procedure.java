@@ -7,7 +7,8 @@ import tarewright.procedure.syntax.SourceFile;
 /** A whole procedure as declared; blocks in source order. */
 public record Procedure(SourceFile source, Front front, List<ReactionBlock> reactions, List<QuantityBlock> quantities, List<ValueBlock> values,
         List<ReadingBlock> readings, List<ApparatusItem> apparatus, List<Notes.CautionBlock> cautions, List<AnswerBlock> answers,
-        List<Notes.WasteBlock> wastes, List<Notes.TrialBlock> trials, List<Notes.SettledBlock> settled) {
+        List<Notes.WasteBlock> wastes, List<Notes.TrialBlock> trials, List<Notes.SettledBlock> settled,
+        List<StockBlock> stocks) {
     public Procedure {
         reactions = List.copyOf(reactions);
         quantities = List.copyOf(quantities);
@@ -19,6 +20,7 @@ public record Procedure(SourceFile source, Front front, List<ReactionBlock> reac
         wastes = List.copyOf(wastes);
         trials = List.copyOf(trials);
         settled = List.copyOf(settled);
+        stocks = List.copyOf(stocks);
     }
 
     public Optional<QuantityBlock> quantity(String name) {
@@ -35,6 +37,10 @@ public record Procedure(SourceFile source, Front front, List<ReactionBlock> reac
 
     public Optional<ReadingBlock> reading(String name) {
         return readings.stream().filter(r -> r.name().equals(name)).findFirst();
+    }
+
+    public Optional<StockBlock> stock(String name) {
+        return stocks.stream().filter(s -> s.name().equals(name)).findFirst();
     }
 
     public Optional<ApparatusItem> apparatus(String name) {

@@ -37,6 +37,7 @@ final class Vocabulary {
         all.put("trial", List.of("of", "gave", "on"));
         all.put("settled", List.of("finding", "because"));
         all.put("graph", List.of("x", "y", "of"));
+        all.put("stock", List.of("substance", "solute", "strength", "density", "purity", "pack", "on hand", "price", "keeps"));
         return Map.copyOf(all);
     }
 
