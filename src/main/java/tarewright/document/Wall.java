@@ -35,7 +35,8 @@ final class Wall {
         Optional<Verdict> strongest = bench.verdicts().stream().filter(v -> v.signalWord().isPresent())
                 .max(Comparator.comparing((Verdict v) -> v.signalWord().orElse(SignalWord.WARNING)));
         boolean unknown = bench.verdicts().stream().anyMatch(v -> !v.known());
-        return strongest.map(hazards::signalWord).orElseGet(() -> draft.say(unknown ? "wall.unknown" : "wall.none"));
+        boolean harmless = bench.verdicts().stream().allMatch(Verdict::harmless);
+        return strongest.map(hazards::signalWord).orElseGet(() -> draft.say(unknown ? "wall.unknown" : harmless ? "wall.none" : "wall.no-signal-word"));
     }
 
     private List<Piece.WallMark> marks() {

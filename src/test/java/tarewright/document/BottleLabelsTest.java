@@ -152,4 +152,14 @@ class BottleLabelsTest {
 
         assertEquals(List.of("not-label-paper"), findings.stream().map(Finding::id).toList());
     }
+
+    /** Annex VI 029-023-00-4: H302, H318, H400, H410 of the pentahydrate. A salt as a solid and dissolved is one substance in the waste, not twice as much. */
+    @Test
+    void oneSubstanceFromTwoBottlesIsNotCountedTwiceInTheWaste() {
+        String both = ACID.replace("HCl", "CuSO4").formatted("", "0.5 mol/L", "50 mL", "")
+                + "\n```solid crystals\nsubstance: copper(II) sulfate pentahydrate\nmass: 2.0 g\n```\n\n```waste\ninto: copper waste\n```\n";
+        List<Piece.Label> labels = sheet(both).labels();
+
+        assertEquals(List.of("H302", "H318", "H410"), codes(labels.get(labels.size() - 1)));
+    }
 }

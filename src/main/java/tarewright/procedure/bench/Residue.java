@@ -77,7 +77,7 @@ record Residue(Map<String, Figure> moles, Map<String, Formula> dissolved, List<P
         for (Residue each : all) {
             each.moles.forEach((formula, figure) -> moles.merge(formula, figure, Residue::sum));
             dissolved.putAll(each.dissolved);
-            each.parts.forEach(p -> parts.merge(p.formula().orElse(p.substance()), p, Residue::either));
+            each.parts.forEach(p -> parts.merge(key(p), p, Residue::either));
             each.volume.ifPresent(v -> volumes.add(new Step.Term(1, v)));
             wet &= each.volume.isPresent() || each.dissolved.isEmpty();
             whole &= each.whole && each.dissolved.keySet().containsAll(each.moles.keySet());
@@ -85,6 +85,12 @@ record Residue(Map<String, Figure> moles, Map<String, Formula> dissolved, List<P
         Optional<Figure> volume = volumes.isEmpty() || !wet ? Optional.empty()
                 : Optional.of(Figure.of(Symbol.alone("V"), volumes.get(0).figure().unit(), new Step.Sum(volumes)));
         return new Residue(moles, dissolved, List.copyOf(parts.values()), volume, whole);
+    }
+
+    /** A salt and its hydrate are one substance in a common vessel; counted twice they would come to more than all of it. */
+    private static String key(Part part) {
+        String written = part.formula().orElse(part.substance());
+        return Formula.parse(written).value().map(f -> f.anhydrous().plain()).orElse(written);
     }
 
     /** Two strengths of one substance: which of them it comes to is not known. */
