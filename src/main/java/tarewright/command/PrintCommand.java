@@ -19,9 +19,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tarewright.document.Documents;
 import tarewright.document.Sheet;
-import tarewright.document.VersionCode;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
@@ -30,7 +28,8 @@ import tarewright.print.PdfPrinter;
 import tarewright.print.Printed;
 import tarewright.print.Templates;
 import tarewright.procedure.resolve.Resolved;
-import tarewright.tables.HazardTables.CountryRules;
+import tarewright.term.Lot;
+import tarewright.term.LotDocument;
 import tarewright.wording.FindingText;
 
 /** {@code print}: procedures to PDF files. A procedure with an error prints nothing, and what was there of it stays. */
@@ -83,8 +82,9 @@ final class PrintCommand implements Callable<Integer> {
                 table.row(input.name(), "nothing; what was there stays", count(found, Severity.ERROR), count(found, Severity.WARNING));
                 continue;
             }
-            Optional<String> written = print(found, workshop.country(input, found.value()), kinds, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))),
-                    workshop.dataVersion(input), disk, err);
+            List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
+            Lot lot = new Lot("", found.value(), warnings, workshop.country(input, found.value()), kinds, workshop.dataVersion(input), "");
+            Optional<String> written = print(lot, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))), disk, err);
             errors |= written.isEmpty();
             table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING));
         }
@@ -98,21 +98,19 @@ final class PrintCommand implements Callable<Integer> {
     }
 
     /** Every sheet is complete before the first file of the procedure is replaced. */
-    private Optional<String> print(Found<Resolved> found, CountryRules country, Set<Sheet.Kind> kinds, PdfPrinter printer, String dataVersion, Disk disk, PrintWriter err) {
-        Resolved procedure = found.value();
-        List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
+    private Optional<String> print(Lot lot, PdfPrinter printer, Disk disk, PrintWriter err) {
         Map<Path, byte[]> files = new LinkedHashMap<>();
         List<String> written = new ArrayList<>();
         try {
-            for (Sheet sheet : new Documents(country).sheets(procedure, kinds, warnings, VersionCode.of(procedure.procedure().source().text().content(), procedure.setting(), dataVersion), "")) {
-                Printed printed = printer.print(sheet);
-                printed.missing().forEach(c -> err.println("tarewright: " + procedure.name() + ": no typeface of ours has the character "
+            for (LotDocument document : lot.print(printer)) {
+                Printed printed = document.printed();
+                printed.missing().forEach(c -> err.println("tarewright: " + lot.name() + ": no typeface of ours has the character "
                         + String.format(Locale.ROOT, "U+%04X", c) + "; it prints as #"));
                 if (printed.spilled()) {
-                    err.println("tarewright: " + procedure.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
+                    err.println("tarewright: " + lot.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
                 }
-                files.put(out.resolve(procedure.name() + "-" + sheet.kind().word() + ".pdf"), printed.pdf());
-                written.add(sheet.kind().word() + " (" + printed.pages() + ")");
+                files.put(out.resolve(lot.folder()).resolve(document.file()), printed.pdf());
+                written.add(document.kind().word() + " (" + printed.pages() + ")");
             }
             for (Map.Entry<Path, byte[]> file : files.entrySet()) {
                 disk.replace(file.getKey(), file.getValue());

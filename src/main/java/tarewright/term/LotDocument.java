@@ -1,0 +1,12 @@
+package tarewright.term;
+
+import tarewright.document.Sheet;
+import tarewright.print.Printed;
+
+/**
+ * A document of a lot.
+ *
+ * @param file its name within the lot's folder
+ */
+public record LotDocument(Sheet.Kind kind, String file, Printed printed) {
+}
