@@ -56,13 +56,13 @@ public final class DeclarationReader {
         List<QuantityBlock> quantityBlocks = Portions.followed(source.blocks().stream()
                 .filter(b -> List.of("solid", "liquid", "solution", "gas").contains(b.type())).map(quantities::read).toList());
         List<ApparatusItem> apparatus = ApparatusReader.read(reader, of("apparatus"));
-        of("graph").forEach(b -> reader.note(new DeclareFinding.NotYet("graph", b.typeSpan())));
         of("section").forEach(b -> reader.note(new DeclareFinding.NotYet("section", b.typeSpan())));
         return new Procedure(source, front, reactionBlocks, quantityBlocks, of("value").stream().map(this::value).toList(),
                 of("reading").stream().map(this::reading).toList(), apparatus, of("caution").stream().map(this::caution).toList(),
                 of("answer").stream().map(this::answer).toList(), of("waste").stream().map(this::waste).toList(),
                 of("trial").stream().map(this::trial).toList(), of("settled").stream().map(this::settled).toList(),
-                new StockReader(reader).all(source));
+                new StockReader(reader).all(source),
+                of("graph").stream().map(new GraphReader(reader)::read).toList());
     }
 
     private List<TypedBlock> of(String type) {

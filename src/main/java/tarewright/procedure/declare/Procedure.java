@@ -8,7 +8,7 @@ import tarewright.procedure.syntax.SourceFile;
 public record Procedure(SourceFile source, Front front, List<ReactionBlock> reactions, List<QuantityBlock> quantities, List<ValueBlock> values,
         List<ReadingBlock> readings, List<ApparatusItem> apparatus, List<Notes.CautionBlock> cautions, List<AnswerBlock> answers,
         List<Notes.WasteBlock> wastes, List<Notes.TrialBlock> trials, List<Notes.SettledBlock> settled,
-        List<StockBlock> stocks) {
+        List<StockBlock> stocks, List<GraphBlock> graphs) {
     public Procedure {
         reactions = List.copyOf(reactions);
         quantities = List.copyOf(quantities);
@@ -21,6 +21,18 @@ public record Procedure(SourceFile source, Front front, List<ReactionBlock> reac
         trials = List.copyOf(trials);
         settled = List.copyOf(settled);
         stocks = List.copyOf(stocks);
+        graphs = List.copyOf(graphs);
+    }
+
+    /** The same with other quantities. */
+    public Procedure with(List<QuantityBlock> others) {
+        return new Procedure(source, front, reactions, others, values, readings, apparatus, cautions, answers, wastes, trials, settled, stocks,
+                graphs);
+    }
+
+    /** The members of a dilution series; none where no series has that name. */
+    public List<QuantityBlock> series(String name) {
+        return quantities.stream().filter(q -> q.member().filter(m -> m.series().equals(name)).isPresent()).toList();
     }
 
     public Optional<QuantityBlock> quantity(String name) {

@@ -35,12 +35,15 @@ import tarewright.quantity.Typed;
  * @param shownAs the formula shown instead of its own
  * @param keeps how long it keeps, in the author's words
  * @param gas what only a gas has
+ * @param dealt the amounts that are dealt out, where there are several; the rule is then one of them
+ * @param member which one of a dilution series it is
  */
 public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> matter, Optional<At<Substance>> mixture, AmountRule rule, Optional<At<Typed>> purity,
         Optional<At<Typed>> density, Optional<At<Strength>> strength, Optional<At<String>> instrument, Optional<Ribbon> ribbon,
         Optional<At<String>> reactsIn, String batch, Optional<At<String>> vessel, Optional<At<String>> portionOf, int portions,
         Optional<At<String>> madeFrom, Optional<At<Typed>> madeUpTo, Role role, Optional<At<Matter>> actsAs, List<AlsoDissolved> also,
-        boolean found, Optional<String> labelAs, Optional<String> shownAs, Optional<String> keeps, GasFields gas) {
+        boolean found, Optional<String> labelAs, Optional<String> shownAs, Optional<String> keeps, GasFields gas,
+        Optional<Dealt> dealt, Optional<Member> member) {
     public QuantityBlock {
         also = List.copyOf(also);
     }
@@ -58,11 +61,37 @@ public record QuantityBlock(TypedBlock block, Kind kind, Optional<At<Matter>> ma
     /** The same, measured out so often. */
     QuantityBlock withPortions(int often) {
         return new QuantityBlock(block, kind, matter, mixture, rule, purity, density, strength, instrument, ribbon, reactsIn, batch, vessel, portionOf, often, madeFrom,
-                madeUpTo, role, actsAs, also, found, labelAs, shownAs, keeps, gas);
+                madeUpTo, role, actsAs, also, found, labelAs, shownAs, keeps, gas, dealt, member);
+    }
+
+    /** The same with one of the amounts that are dealt. @param which of them, from 0 */
+    public QuantityBlock dealing(int which) {
+        return dealt.map(d -> with(block, d.rules().get(which), portions, member)).orElse(this);
+    }
+
+    /** The same as a member of a dilution series. */
+    QuantityBlock asMember(TypedBlock named, AmountRule taken, Member which) {
+        return with(named, taken, portions, Optional.of(which));
+    }
+
+    private QuantityBlock with(TypedBlock named, AmountRule other, int often, Optional<Member> which) {
+        return new QuantityBlock(named, kind, matter, mixture, other, purity, density, strength, instrument, ribbon, reactsIn, batch, vessel, portionOf, often, madeFrom,
+                madeUpTo, role, actsAs, also, found, labelAs, shownAs, keeps, gas, dealt, which);
     }
 
     public boolean is(Kind other) {
         return kind == other;
+    }
+
+    /** Several amounts, dealt in turn. @param rules one for each; @param overRuns to the runs of each group and not to the groups */
+    public record Dealt(List<AmountRule> rules, boolean overRuns) {
+        public Dealt {
+            rules = List.copyOf(rules);
+        }
+    }
+
+    /** One of a dilution series. @param series the block's own name; @param number from 1 */
+    public record Member(String series, int number) {
     }
 
     /** The four kinds, with the state of matter that each stands for in an equation. */

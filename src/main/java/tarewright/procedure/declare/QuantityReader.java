@@ -55,7 +55,8 @@ final class QuantityReader {
                 ribbon(fields), reader.name(fields, "reacts in"), reader.words(fields, "batch").orElse(""), reader.name(fields, "in"), portionOf,
                 reader.whole(fields, "portions", 1, 100).orElse(1), madeFrom, reader.positive(fields, "made up to", Dimension.VOLUME), role(fields),
                 reader.matter(fields, "acts as"), also(fields), reader.yes(fields, "found by students").orElse(false), reader.words(fields, "label as"),
-                reader.words(fields, "shown as"), reader.words(fields, "keeps"), kind == Kind.GAS ? gas(fields) : GasFields.NONE);
+                reader.words(fields, "shown as"), reader.words(fields, "keeps"), kind == Kind.GAS ? gas(fields) : GasFields.NONE,
+                Optional.empty(), Optional.empty());
     }
 
     private Role role(Fields fields) {

@@ -275,4 +275,12 @@ public sealed interface ResolveFinding extends Finding {
             return "not-worked-out";
         }
     }
+
+    /** The range of an axis is of another kind than what the axis shows. */
+    record AxisKind(String shown, String kind, String range, String otherKind, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "axis-kind";
+        }
+    }
 }

@@ -17,17 +17,34 @@ import tarewright.tables.ReferenceTables;
  * @param name of the procedure: its file's name without the ending
  * @param values figures of value blocks by name
  * @param referents what each reference of the text stands for
+ * @param graphs axes to plot on
+ * @param dealt one for each distinct deal, where amounts are dealt out; else none
  */
 public record Resolved(String name, Procedure procedure, Setting setting, ReferenceTables tables, List<ResolvedQuantity> quantities,
         List<ResolvedReaction> reactions, List<ResolvedReading> readings, Map<String, Figure> values, List<ResolvedAnswer> answers,
-        Map<Inline.Reference, Referent> referents) {
+        Map<Inline.Reference, Referent> referents, List<ResolvedGraph> graphs, List<Hand> dealt) {
     public Resolved {
         quantities = List.copyOf(quantities);
         reactions = List.copyOf(reactions);
         readings = List.copyOf(readings);
         values = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(values));
         answers = List.copyOf(answers);
+        graphs = List.copyOf(graphs);
+        dealt = List.copyOf(dealt);
         referents = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(referents));
+    }
+
+    /** One for each distinct deal, in the order of the first group that gets it; where nothing is dealt out, a single one of this itself. */
+    public List<Hand> hands() {
+        return dealt.isEmpty() ? List.of(new Hand("", Hand.upTo(setting.groups()), Hand.upTo(setting.runs()), Map.of(), this)) : dealt;
+    }
+
+    public Optional<ResolvedGraph> graph(TypedBlock block) {
+        return graphs.stream().filter(g -> g.block().block() == block).findFirst();
+    }
+
+    Resolved with(List<ResolvedGraph> graphs, List<Hand> dealt) {
+        return new Resolved(name, procedure, setting, tables, quantities, reactions, readings, values, answers, referents, graphs, dealt);
     }
 
     public Optional<ResolvedQuantity> quantity(String blockName) {

@@ -76,10 +76,16 @@ public final class Resolver {
         Found<Procedure> declared = DeclarationReader.read(source, tables);
         Set<Finding> findings = new LinkedHashSet<>(declared.findings());
         Setting setting = Settings.of(declared.value().front(), overrides);
-        Resolved resolved = new Resolver(name, declared.value(), setting, tables, findings).resolve();
+        Resolver resolver = new Resolver(name, declared.value(), setting, tables, findings);
+        Resolved alone = resolver.resolve();
+        Resolved resolved = alone.with(new Graphs(List.of(resolver.dealer("")), findings::add).all(), List.of());
         List<Finding> inOrder = new ArrayList<>(findings);
         inOrder.sort(Comparator.comparingInt(f -> f.at().start()));
         return new Found<>(resolved, inOrder);
+    }
+
+    private Graphs.Dealer dealer(String label) {
+        return new Graphs.Dealer(label, new Lookups(expected, worksheet), names, expected, worksheet);
     }
 
     private Resolved resolve() {
@@ -97,7 +103,8 @@ public final class Resolver {
         Map<Inline.Reference, Referent> referents = referents();
         dropEchoes();
         noteGaps(quantities, answers, referents);
-        return new Resolved(name, procedure, setting, tables, quantities, reactions, List.copyOf(readings.values()), values, answers, referents);
+        return new Resolved(name, procedure, setting, tables, quantities, reactions, List.copyOf(readings.values()), values, answers, referents,
+                List.of(), List.of());
     }
 
     /** A figure that waits for itself because its reaction or its substance could not be read is that mistake once more, not another one. */

@@ -1,0 +1,27 @@
+package tarewright.procedure.declare;
+
+import java.util.Optional;
+import tarewright.procedure.syntax.TypedBlock;
+import tarewright.quantity.Typed;
+
+/**
+ * A {@code graph}: axes to plot on.
+ *
+ * @param x what goes along
+ * @param y what goes up
+ * @param of what the points belong to: a dilution series, or the reaction whose pot is titrated
+ */
+public record GraphBlock(TypedBlock block, Optional<AxisField> x, Optional<AxisField> y, Optional<At<String>> of) {
+    public String name() {
+        return block.name();
+    }
+
+    /**
+     * What an axis shows.
+     *
+     * @param what a figure by its name; with a range, any words of the author
+     * @param range from where to where it goes, where the author says so
+     */
+    public record AxisField(At<String> what, Optional<At<Typed>> range) {
+    }
+}

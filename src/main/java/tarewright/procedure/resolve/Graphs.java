@@ -1,0 +1,157 @@
+package tarewright.procedure.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import tarewright.derivation.Figure;
+import tarewright.finding.Finding;
+import tarewright.procedure.declare.AmountRule;
+import tarewright.procedure.declare.ApparatusItem;
+import tarewright.procedure.declare.At;
+import tarewright.procedure.declare.GraphBlock;
+import tarewright.procedure.declare.GraphBlock.AxisField;
+import tarewright.procedure.declare.Procedure;
+import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.resolve.ResolvedGraph.Axis;
+import tarewright.procedure.resolve.ResolvedGraph.Point;
+import tarewright.procedure.resolve.ResolvedGraph.Scale;
+import tarewright.quantity.Dimension;
+import tarewright.quantity.Kinds;
+import tarewright.quantity.Typed;
+import tarewright.quantity.Unit;
+import tarewright.text.Spelling;
+
+/**
+ * Works out graphs. The range of an axis comes from what the students know before they begin: what the author typed, the amounts that are dealt, the strength of the
+ * bottle that a series is made from, the range of the instrument. It never comes from an expected value.
+ */
+final class Graphs {
+    /** One deal: what it is called, its figures by name. */
+    record Dealer(String label, Lookups lookups, Names names, Bench bench, Worksheet worksheet) {
+    }
+
+    private final List<Dealer> dealers;
+    private final Procedure procedure;
+    private final Consumer<Finding> findings;
+
+    /** @param dealers one for each distinct deal, at least one */
+    Graphs(List<Dealer> dealers, Consumer<Finding> findings) {
+        this.dealers = List.copyOf(dealers);
+        this.procedure = dealers.get(0).bench().procedure;
+        this.findings = findings;
+    }
+
+    List<ResolvedGraph> all() {
+        return procedure.graphs().stream().flatMap(g -> graph(g).stream()).toList();
+    }
+
+    private Optional<ResolvedGraph> graph(GraphBlock block) {
+        List<QuantityBlock> members = members(block);
+        Optional<Shown> x = block.x().flatMap(a -> shown(a, members));
+        Optional<Shown> y = block.y().flatMap(a -> shown(a, members));
+        if (x.isEmpty() || y.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Point> points = new ArrayList<>();
+        for (Plotted along : x.get().figures()) {
+            y.get().figures().stream().filter(up -> up.of().equals(along.of())).findFirst().ifPresent(up -> points.add(
+                    new Point(x.get().axis().unit().fromSi(along.figure().value()), y.get().axis().unit().fromSi(up.figure().value()), along.of())));
+        }
+        return Optional.of(new ResolvedGraph(block, x.get().axis(), y.get().axis(), points, new GraphLine(dealers, x.get(), y.get()).corners()));
+    }
+
+    /** The members of the series that a graph is of. */
+    private List<QuantityBlock> members(GraphBlock block) {
+        if (block.of().isEmpty()) {
+            return List.of();
+        }
+        At<String> of = block.of().get();
+        List<QuantityBlock> members = procedure.series(of.value());
+        if (members.isEmpty() && procedure.reaction(of.value()).isEmpty()) {
+            findings.accept(new ResolveFinding.UnknownName(of.value(), "series", Spelling.near(of.value(), seriesNames()), of.at()));
+        }
+        return members;
+    }
+
+    private List<String> seriesNames() {
+        return procedure.quantities().stream().flatMap(q -> q.member().stream()).map(QuantityBlock.Member::series).distinct().toList();
+    }
+
+    /** A figure to plot and whose it is. */
+    record Plotted(String of, Figure figure) {
+    }
+
+    /** An axis with its figures, in the order of the deals or of the members; none where the axis shows what nothing computes. */
+    record Shown(Axis axis, List<Plotted> figures) {
+    }
+
+    private Optional<Shown> shown(AxisField field, List<QuantityBlock> members) {
+        String text = field.what().value();
+        Meaning meaning = dealers.get(0).names().meaning(text);
+        if (meaning instanceof Meaning.Unknown && field.range().isPresent()) {
+            return Optional.of(new Shown(new Axis(text, field.range().get().value().unit(), range(field)), List.of()));
+        }
+        List<Plotted> figures = new ArrayList<>();
+        for (Dealer dealer : dealers) {
+            dealer.lookups().figure(dealer.names().meaning(text), text, field.what().at()).ifPresent(f -> figures.add(new Plotted(dealer.label(), f)));
+        }
+        if (figures.isEmpty()) {
+            return Optional.empty();
+        }
+        return axis(field, meaning, figures.get(0).figure()).map(a -> new Shown(a, figures));
+    }
+
+    private static Optional<Scale> range(AxisField field) {
+        return field.range().map(r -> Scale.over(r.value().value(), r.value().upTo().orElseThrow()));
+    }
+
+    private Optional<Axis> axis(AxisField field, Meaning meaning, Figure figure) {
+        String text = field.what().value();
+        if (field.range().isPresent()) {
+            Typed typed = field.range().get().value();
+            if (!typed.dimension().equals(figure.dimension())) {
+                findings.accept(new ResolveFinding.AxisKind(text, Kinds.name(figure.dimension()), field.range().get().at().text(), Kinds.name(typed.dimension()),
+                        field.range().get().at()));
+                return Optional.empty();
+            }
+            return Optional.of(new Axis(text, typed.unit(), range(field)));
+        }
+        Unit unit = figure.unit();
+        Optional<Scale> dealt = largestDealt(meaning).stream().mapToObj(most -> Scale.over(0, unit.fromSi(most))).findFirst();
+        return Optional.of(new Axis(text, unit, dealt.or(() -> instrument(meaning).flatMap(i -> ofInstrument(i, unit)))));
+    }
+
+    /** The largest amount that is dealt or typed, where that is what the axis shows. */
+    private OptionalDouble largestDealt(Meaning meaning) {
+        Optional<QuantityBlock> block = measured(meaning).filter(q -> q.rule() instanceof AmountRule.Stated);
+        if (block.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return dealers.stream().flatMap(d -> d.bench().figure(d.bench().procedure.quantity(block.get().name()).orElseThrow(), Amounts.measuredOut(block.get())).stream())
+                .mapToDouble(Figure::value).max();
+    }
+
+    /** The block whose measured amount something is. */
+    private static Optional<QuantityBlock> measured(Meaning meaning) {
+        if (meaning instanceof Meaning.Itself itself) {
+            return Optional.of(itself.block());
+        }
+        return meaning instanceof Meaning.Of of && of.property() == Amounts.measuredOut(of.block()) ? Optional.of(of.block()) : Optional.empty();
+    }
+
+    private Optional<ApparatusItem> instrument(Meaning meaning) {
+        Dealer first = dealers.get(0);
+        if (meaning instanceof Meaning.ReadOff read) {
+            return first.worksheet().reading(read.block()).flatMap(ResolvedReading::instrument);
+        }
+        return measured(meaning).flatMap(q -> first.bench().instrument(q).or(() -> q.vessel().flatMap(first.bench()::apparatus)));
+    }
+
+    /** From the least to the most that an instrument shows; a balance, which is made for much more than a group weighs, gives none. */
+    private static Optional<Scale> ofInstrument(ApparatusItem item, Unit unit) {
+        return item.capacity().map(At::value).filter(c -> c.dimension().equals(unit.dimension()) && !c.dimension().equals(Dimension.MASS))
+                .map(c -> Scale.over(unit.fromSi(item.least().map(l -> l.value().si()).orElse(unit.toSi(0))), unit.fromSi(c.si())));
+    }
+}
