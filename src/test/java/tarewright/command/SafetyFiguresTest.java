@@ -348,4 +348,26 @@ class SafetyFiguresTest {
         assertTrue(figures.at("/waste/making").has("pH"), figures.get("waste").toString());
         assertTrue(figures.at("/waste containers").size() > 0);
     }
+
+    /**
+     * A stock block is classified at its own strength. Annex VI: HCl 25 % and more H314, 10 % and more H335 (017-002-01-X); H2O2 from 8 % H318
+     * (008-003-00-9); twenty volumes are 1.78 mol/L, some 6 %, so H319 alone (from 5 %).
+     */
+    @Test
+    void aStockBlockIsClassifiedAtItsOwnStrength() throws IOException {
+        String made = two("HCl", "NaCl").replaceFirst("volume: 10 mL", "volume: 10 mL\nmade from: shelf acid");
+        for (String[] row : new String[][] {{"37 % w/w", "[\"H314\",\"H335\"]"}, {"12 % w/w", "[\"H315\",\"H319\",\"H335\"]"}, {"5 % w/w", "[]"}}) {
+            JsonNode figures = figures(made + "\n```stock shelf acid\nsolute: HCl\nstrength: " + row[0] + "\ndensity: 1.1 g/mL\n```\n");
+            assertEquals(row[1], figures.at("/hazards/shelf acid/statements").toString(), row[0]);
+        }
+        JsonNode peroxide = figures(two("HCl", "NaCl") + "\n```stock old peroxide\nsolute: H2O2\nstrength: 20 vol\n```\n");
+        assertEquals("[\"H319\"]", peroxide.at("/hazards/old peroxide/statements").toString());
+    }
+
+    /** Stocks meet in the stock room: a warning, at the place of the stock block. EUH031 of sodium hypochlorite (CLP Annex VI, 017-011-00-1). */
+    @Test
+    void aStockBlockMustNotMeetWhatStandsBesideIt() throws IOException {
+        JsonNode figures = figures(two("HCl", "NaCl") + "\n```stock bleach\nsolute: NaClO\nstrength: 0.5 mol/L\n```\n");
+        assertEquals(List.of("warning"), found(figures, "must-not-meet"));
+    }
 }

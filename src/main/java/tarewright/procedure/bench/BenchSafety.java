@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.safety.Air;
@@ -41,8 +42,13 @@ public record BenchSafety(Resolved procedure, OnTheBench bench, List<Stock> stoc
     }
 
     public static BenchSafety of(Resolved procedure, Rulebook rules) {
+        return of(procedure, List.of(), rules);
+    }
+
+    /** @param shelf stock blocks of a term, which go before the procedure's own */
+    public static BenchSafety of(Resolved procedure, List<StockBlock> shelf, Rulebook rules) {
         OnTheBench bench = OnTheBench.of(procedure, rules, Naming.USUAL);
-        List<Stock> stocks = Stock.of(procedure, rules);
+        List<Stock> stocks = Stock.of(procedure, shelf, rules);
         List<PotWaste> waste = PotWaste.of(procedure, bench, rules);
         return new BenchSafety(procedure, bench, stocks, Meetings.among(procedure, bench, stocks, rules),
                 ClosedVessel.of(procedure, bench), waste, WasteContainer.of(procedure, bench, waste, rules),

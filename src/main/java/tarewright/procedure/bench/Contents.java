@@ -23,6 +23,8 @@ import tarewright.safety.Part;
 /** What is in a bottle, as the classification asks for it: always the real strength, whatever its label says. */
 final class Contents {
     private static final double PER_LITRE = 1000;
+    /** Of an ideal gas at 0 °C and 101.325 kPa (CODATA 2022): twenty volumes give twenty litres of oxygen from a litre. */
+    private static final double LITRES_OF_A_MOLE = 22.414;
 
     private Contents() {
     }
@@ -81,7 +83,7 @@ final class Contents {
         return new Content.Molar(concentration.value() / PER_LITRE, concentration.standardUncertainty() / PER_LITRE, density);
     }
 
-    private static Content content(Strength strength, Matter matter, OptionalDouble density) {
+    static Content content(Strength strength, Matter matter, OptionalDouble density) {
         Typed typed = strength.typed();
         double value = typed.si();
         double uncertainty = uncertainty(typed);
@@ -99,6 +101,9 @@ final class Contents {
             OptionalDouble pure = matter.substance().flatMap(Substance::density)
                     .map(d -> OptionalDouble.of(d.kilogramsPerCubicMetre() / PER_LITRE)).orElse(OptionalDouble.empty());
             return new Content.VolumeShare(Math.min(1, value), uncertainty, pure, density);
+        }
+        if (strength instanceof Strength.VolumeStrength && matter.formula().plain().equals("H2O2")) {
+            return new Content.Molar(2 * value / LITRES_OF_A_MOLE, 2 * uncertainty / LITRES_OF_A_MOLE, density);
         }
         return Content.unstated();
     }

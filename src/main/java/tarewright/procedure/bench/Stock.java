@@ -11,8 +11,10 @@ import java.util.OptionalDouble;
 import tarewright.chemistry.CommercialStrength;
 import tarewright.chemistry.State;
 import tarewright.chemistry.Substance;
+import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.quantity.Digits;
@@ -24,12 +26,12 @@ import tarewright.safety.Rulebook;
 import tarewright.safety.Verdict;
 
 /**
- * What solutions of a procedure are made from, where it is not a block of the procedure itself.
+ * A bottle of the shelf: what solutions of a procedure are made from, where it is not a quantity of the procedure itself, and its stock blocks.
  *
  * @param name as the author calls it
- * @param makes the blocks that are made from it
+ * @param makes the blocks that are made from it; none of a stock block that nothing is made from
  * @param strength at which it is classified, as printed; empty where it is no solution or none is known
- * @param verdict at the strength at which it is sold; where several are, at the strongest that its name fits
+ * @param verdict at the strength of its stock block; without one, at that at which it is sold, where several are, at the strongest that its name fits
  */
 public record Stock(String name, List<ResolvedQuantity> makes, Optional<String> strength, Verdict verdict) {
     private static final int FIGURES = 3;
@@ -41,16 +43,40 @@ public record Stock(String name, List<ResolvedQuantity> makes, Optional<String> 
         makes = List.copyOf(makes);
     }
 
-    /** Of a whole procedure, in its order. */
+    /** Of a whole procedure, in its order, with its own stock blocks alone. */
     public static List<Stock> of(Resolved procedure, Rulebook rules) {
+        return of(procedure, List.of(), rules);
+    }
+
+    /** @param shelf stock blocks of a term: they go before those of the same name in the procedure; what is not used is left out */
+    public static List<Stock> of(Resolved procedure, List<StockBlock> shelf, Rulebook rules) {
         Map<String, List<ResolvedQuantity>> makes = new LinkedHashMap<>();
         for (ResolvedQuantity quantity : procedure.quantities()) {
             QuantityBlock block = quantity.block();
             block.madeFrom().filter(n -> procedure.procedure().quantity(n.value()).isEmpty())
                     .ifPresent(n -> makes.computeIfAbsent(n.value(), k -> new ArrayList<>()).add(quantity));
         }
+        procedure.procedure().stocks().forEach(s -> makes.computeIfAbsent(s.name(), k -> new ArrayList<>()));
         Classification classification = new Classification(rules);
-        return makes.entrySet().stream().map(e -> stock(procedure, e.getKey(), e.getValue(), classification)).toList();
+        return makes.entrySet().stream().map(e -> block(procedure, shelf, e.getKey())
+                .map(b -> declared(b, e.getValue(), classification)).orElseGet(() -> stock(procedure, e.getKey(), e.getValue(), classification))).toList();
+    }
+
+    private static Optional<StockBlock> block(Resolved procedure, List<StockBlock> shelf, String name) {
+        return shelf.stream().filter(s -> s.name().equals(name)).findFirst().or(() -> procedure.procedure().stock(name))
+                .filter(s -> s.matter().isPresent() || s.mixture().isPresent());
+    }
+
+    /** At the strength that its block says; where it says none, as if undiluted. A pure substance counts as wholly pure whatever its purity. */
+    private static Stock declared(StockBlock block, List<ResolvedQuantity> makes, Classification classification) {
+        OptionalDouble density = block.density().map(d -> OptionalDouble.of(d.value().si() / PER_LITRE)).orElse(OptionalDouble.empty());
+        Optional<State> state = block.matter().flatMap(m -> m.value().substance()).or(() -> block.mixture().map(At::value)).map(Substance::state);
+        Form form = block.dissolved() || state.isEmpty() ? Form.SOLUTION : Form.valueOf(state.get() == State.AQUEOUS ? "SOLUTION" : state.get().name());
+        Content content = !block.dissolved() ? Content.pure() : block.matter().isEmpty() || block.strength().isEmpty() ? Content.unstated()
+                : Contents.content(block.strength().get().value(), block.matter().get().value(), density);
+        Part part = block.matter().map(m -> Contents.part(m.value(), content)).orElseGet(() -> Part.of(block.mixture().orElseThrow().value().name(), content));
+        return new Stock(block.name(), makes, block.strength().map(s -> s.at().text()),
+                classification.of(tarewright.safety.Matter.of(block.name(), form, List.of(part))));
     }
 
     private static Stock stock(Resolved procedure, String name, List<ResolvedQuantity> makes, Classification classification) {

@@ -17,7 +17,8 @@ final class Where {
         Stream<Span> made = safety.bench().made().stream().filter(m -> m.verdict().matter() == matter)
                 .map(m -> m.block().map(b -> b.block().block().nameSpan()).orElse(m.reaction().block().block().nameSpan()));
         Stream<Span> stock = safety.stocks().stream().filter(s -> s.verdict().matter() == matter)
-                .map(s -> s.makes().get(0).block().madeFrom().orElseThrow().at());
+                .flatMap(s -> Stream.concat(s.makes().stream().map(m -> m.block().madeFrom().orElseThrow().at()),
+                        safety.procedure().procedure().stock(s.name()).stream().map(b -> b.block().nameSpan())));
         Optional<Span> first = Stream.of(taken, made, stock).flatMap(s -> s).findFirst();
         return first.orElseGet(() -> safety.procedure().procedure().source().text().span(0, 0));
     }
