@@ -24,6 +24,7 @@ import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.Resolver;
 import tarewright.procedure.syntax.Reader;
 import tarewright.procedure.syntax.SourceFile;
+import tarewright.procedure.syntax.SyntaxFinding;
 import tarewright.setting.Overrides;
 import tarewright.safety.Rulebook;
 import tarewright.tables.HazardTables;
@@ -39,6 +40,7 @@ import tarewright.wording.FindingWords;
 final class Workshop {
     /** A procedure is a few pages of text; more than this is something else. */
     static final long MOST_BYTES = 4L << 20;
+    private static final int MOST_TOLD = 200;
     private static final String PROGRAM_VERSION = "0.1.0";
     private static final String OWN_SUBSTANCES = "substances.csv";
     private static final String OWN_HAZARDS = "hazards.csv";
@@ -78,7 +80,19 @@ final class Workshop {
         }
         List<Finding> inOrder = new ArrayList<>(new LinkedHashSet<>(Checks.unanswered(resolved.value(), findings)));
         inOrder.sort(Comparator.comparing((Finding f) -> f.at().source() != text).thenComparingInt(f -> f.at().start()));
-        return new Found<>(resolved.value(), inOrder);
+        return new Found<>(resolved.value(), told(inOrder));
+    }
+
+    /** Nobody mends more at one sitting; past the limit findings are counted. None of them is lost: the file still does not print. */
+    private static List<Finding> told(List<Finding> all) {
+        if (all.size() <= MOST_TOLD) {
+            return all;
+        }
+        List<Finding> told = new ArrayList<>(all.subList(0, MOST_TOLD));
+        List<Finding> rest = all.subList(MOST_TOLD, all.size());
+        Finding worst = rest.stream().min(Comparator.comparing(Finding::severity)).orElseThrow();
+        told.add(new SyntaxFinding.AndMore(MOST_TOLD, rest.size(), worst.severity(), worst.at()));
+        return told;
     }
 
     /** The hazard tables for a procedure's country, with the teacher's own over them if such a file lies beside the procedure. */

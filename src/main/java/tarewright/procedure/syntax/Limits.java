@@ -10,6 +10,12 @@ final class Limits {
     static final int INLINE_NESTING = 32;
     /** Runs of emphasis marks in one block; further ones stay text. */
     static final int MARKS = 2_000;
+    /** Typed blocks in one file. */
+    static final int BLOCKS = 300;
+    /** References in running text of one file. */
+    static final int REFERENCES = 2_000;
+    /** Findings of the notation that are told one by one. */
+    static final int FINDINGS = 200;
     /** Fields in one block or in the front matter. */
     static final int FIELDS = 500;
     /** UTF-16 units in the value of one field. */

@@ -3,6 +3,7 @@ package tarewright.procedure.syntax;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tarewright.finding.Found;
 import tarewright.text.SourceText;
 import tarewright.text.Span;
@@ -31,8 +32,23 @@ public final class Reader {
         FrontMatter front = FrontMatter.of(clean, findings);
         List<Part> body = BodyReader.read(clean, front.nextLine(), findings);
         SourceFile file = new SourceFile(clean, front.fields(), front.span(), body);
+        Optional<SyntaxFinding> tooMuch = tooMuch(file);
+        if (tooMuch.isPresent()) {
+            findings.add(tooMuch.get());
+            return new Found<>(new SourceFile(clean, front.fields(), front.span(), List.of()), findings.inOrder());
+        }
         tellNamesGivenTwice(file, findings);
         return new Found<>(file, findings.inOrder());
+    }
+
+    private static Optional<SyntaxFinding> tooMuch(SourceFile file) {
+        List<TypedBlock> blocks = file.blocks();
+        if (blocks.size() > Limits.BLOCKS) {
+            return Optional.of(new SyntaxFinding.TooManyBlocks(Limits.BLOCKS, blocks.get(Limits.BLOCKS).typeSpan()));
+        }
+        List<Inline.Reference> references = file.references();
+        return references.size() > Limits.REFERENCES
+                ? Optional.of(new SyntaxFinding.TooManyReferences(Limits.REFERENCES, references.get(Limits.REFERENCES).span())) : Optional.empty();
     }
 
     private static void tellNamesGivenTwice(SourceFile file, Findings findings) {

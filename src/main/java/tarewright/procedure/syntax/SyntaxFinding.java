@@ -226,6 +226,34 @@ public sealed interface SyntaxFinding extends Finding {
         }
     }
 
+    record TooManyBlocks(int limit, Span at) implements SyntaxFinding {
+        @Override
+        public String id() {
+            return "too-many-blocks";
+        }
+    }
+
+    record TooManyReferences(int limit, Span at) implements SyntaxFinding {
+        @Override
+        public String id() {
+            return "too-many-references";
+        }
+    }
+
+    /** Further findings, of which only the first one's place is told. */
+    record AndMore(int told, int more, Severity worst, Span at) implements SyntaxFinding {
+        @Override
+        public String id() {
+            return "and-more";
+        }
+
+        /** As severe as the worst that is not listed. */
+        @Override
+        public Severity severity() {
+            return worst;
+        }
+    }
+
     record TableTooLarge(int limit, Span at) implements SyntaxFinding {
         @Override
         public String id() {
