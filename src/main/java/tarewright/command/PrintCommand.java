@@ -49,6 +49,8 @@ final class PrintCommand implements Callable<Integer> {
     private Path out = Path.of("out");
     @Option(names = "--only", paramLabel = "KIND,…", split = ",", description = "Only these documents: handout, key, safety, labels.")
     private List<String> only = List.of();
+    @Option(names = "--large", description = "The handout and the safety panel in large print (18 points and more) as well.")
+    private boolean large;
     @Mixin
     private SettingOptions setting = new SettingOptions();
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
@@ -83,7 +85,7 @@ final class PrintCommand implements Callable<Integer> {
                 continue;
             }
             List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
-            Lot lot = new Lot("", found.value(), warnings, workshop.country(input, found.value()), kinds, workshop.dataVersion(input), "");
+            Lot lot = new Lot("", found.value(), warnings, workshop.country(input, found.value()), kinds, workshop.dataVersion(input), "", large);
             Optional<String> written = print(lot, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))), disk, err);
             errors |= written.isEmpty();
             table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING));
@@ -110,7 +112,7 @@ final class PrintCommand implements Callable<Integer> {
                     err.println("tarewright: " + lot.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
                 }
                 files.put(out.resolve(lot.folder()).resolve(document.file()), printed.pdf());
-                written.add(document.kind().word() + " (" + printed.pages() + ")");
+                written.add(document.kind().word() + (document.large() ? "-large" : "") + " (" + printed.pages() + ")");
             }
             for (Map.Entry<Path, byte[]> file : files.entrySet()) {
                 disk.replace(file.getKey(), file.getValue());

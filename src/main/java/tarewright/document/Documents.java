@@ -34,7 +34,9 @@ public final class Documents {
                     version, footer));
         }
         if (kinds.contains(Sheet.Kind.KEY)) {
-            sheets.add(sheet(Sheet.Kind.KEY, procedure, new Key(Draft.of(procedure, true), warnings, country.rules()).pieces(), version, footer));
+            Draft open = Draft.of(procedure, true);
+            List<Piece> leaf = Handout.filledIn(Draft.of(procedure, false), country.rules(), new FilledIn(open)).pieces();
+            sheets.add(sheet(Sheet.Kind.KEY, procedure, new Key(open, leaf, warnings, country.rules()).pieces(), version, footer));
         }
         if (kinds.contains(Sheet.Kind.SAFETY)) {
             sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(procedure, false), country).pieces(), version,
@@ -48,6 +50,18 @@ public final class Documents {
             }
         }
         return sheets;
+    }
+
+    /** These sheets, and after each that is read at the bench the same in large print. */
+    public static List<Sheet> withLarge(List<Sheet> sheets) {
+        List<Sheet> all = new ArrayList<>();
+        for (Sheet sheet : sheets) {
+            all.add(sheet);
+            if (sheet.kind() == Sheet.Kind.HANDOUT || sheet.kind() == Sheet.Kind.SAFETY) {
+                all.add(sheet.large(DocumentWords.in(sheet.language()).say("kind.large", "kind", sheet.kindName())));
+            }
+        }
+        return all;
     }
 
     private static Sheet sheet(Sheet.Kind kind, Resolved procedure, List<Piece> pieces, String version, String footer) {

@@ -16,6 +16,9 @@ interface Filling {
      */
     List<Text> blank(String what, Figure expected, String head);
 
+    /** A figure that the students are to find, where the text speaks of it. @param what as the author refers to it */
+    List<Text> hidden(String what, Figure figure);
+
     /** What follows a question. */
     List<Piece> space(AnswerBlock answer);
 

@@ -23,10 +23,21 @@ final class Handout implements Filling {
 
     private final Draft draft;
     private final Rulebook rules;
+    private final Optional<Filling> filled;
 
     Handout(Draft draft, Rulebook rules) {
+        this(draft, rules, Optional.empty());
+    }
+
+    private Handout(Draft draft, Rulebook rules, Optional<Filling> filled) {
         this.draft = draft;
         this.rules = rules;
+        this.filled = filled;
+    }
+
+    /** The same sheet with its spaces filled in another way: all else on it is the student's, line by line. */
+    static Handout filledIn(Draft draft, Rulebook rules, Filling filling) {
+        return new Handout(draft, rules, Optional.of(filling));
     }
 
     List<Piece> pieces() {
@@ -38,7 +49,7 @@ final class Handout implements Filling {
         pieces.addAll(reactions(draft));
         pieces.addAll(SmallPanel.pieces(draft, rules));
         pieces.addAll(new Needs(draft).pieces());
-        pieces.addAll(new BodyWalk(draft, this).body());
+        pieces.addAll(new BodyWalk(draft, filled.orElse(this)).body());
         return pieces;
     }
 
@@ -75,6 +86,11 @@ final class Handout implements Filling {
     @Override
     public List<Text> blank(String what, Figure expected, String head) {
         return List.of(new Text.Blank(BLANK, draft.say("blank.for", "what", what)));
+    }
+
+    @Override
+    public List<Text> hidden(String what, Figure figure) {
+        return List.of(new Text.Blank(BLANK, draft.say("blank.to-find", "what", what)));
     }
 
     @Override

@@ -20,11 +20,14 @@ import tarewright.wording.FindingWords;
 /** The teacher's key: what to expect, how each amount was found, the sheet filled in, what came out when it was tried. */
 final class Key {
     private final Draft draft;
+    private final List<Piece> leaf;
     private final List<Finding> warnings;
     private final Rulebook rules;
 
-    Key(Draft draft, List<Finding> warnings, Rulebook rules) {
+    /** @param leaf the student's sheet, filled in */
+    Key(Draft draft, List<Piece> leaf, List<Finding> warnings, Rulebook rules) {
         this.draft = draft;
+        this.leaf = List.copyOf(leaf);
         this.rules = rules;
         this.warnings = List.copyOf(warnings);
     }
@@ -89,14 +92,43 @@ final class Key {
         return values.pieces();
     }
 
+    /** The student's sheet filled in, then every answer worked out. */
     private List<Piece> filledIn() {
         List<Piece> body = new BodyWalk(draft, new KeyAnswer(draft)).body();
         if (body.isEmpty()) {
             return List.of();
         }
-        List<Piece> pieces = new ArrayList<>(List.of(new Piece.NewPage(), draft.heading(2, "heading.filled-in")));
-        pieces.addAll(body);
+        String title = draft.procedure().procedure().front().title().map(At::value).orElse(draft.procedure().name());
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(new Piece.Leaf(draft.say("leaf.filled-in"), draft.procedure().procedure().front().code(),
+                new Piece.Heading(2, Text.words(title)), leaf));
+        List<Piece> answers = worked(body);
+        if (!answers.isEmpty()) {
+            pieces.add(draft.heading(2, "heading.answers"));
+            pieces.addAll(answers);
+            int marks = draft.procedure().procedure().answers().stream().mapToInt(a -> a.marks().orElse(0)).sum();
+            if (marks > 0) {
+                pieces.add(draft.paragraph("answers.total", "marks", marks));
+            }
+        }
         return pieces;
+    }
+
+    /** The questions with their answers, and the notes that only a teacher reads, wherever they stand. */
+    private List<Piece> worked(List<Piece> body) {
+        List<Piece> found = new ArrayList<>();
+        for (Piece piece : body) {
+            if (piece instanceof Piece.Question || piece instanceof Piece.Note note && note.label().equals(draft.say("note.key"))) {
+                found.add(piece);
+            } else if (piece instanceof Piece.Steps steps) {
+                steps.steps().forEach(step -> found.addAll(worked(step)));
+            } else if (piece instanceof Piece.Bullets bullets) {
+                bullets.items().forEach(item -> found.addAll(worked(item)));
+            } else if (piece instanceof Piece.Note note) {
+                found.addAll(worked(note.inside()));
+            }
+        }
+        return found;
     }
 
     // --- trials

@@ -41,6 +41,11 @@ final class KeyAnswer implements Filling {
     }
 
     @Override
+    public List<Text> hidden(String what, Figure figure) {
+        return List.of(new Text.Filled(draft.numbers().printed(figure)));
+    }
+
+    @Override
     public List<Piece> space(AnswerBlock answer) {
         List<Piece> pieces = new ArrayList<>();
         if (answer.sought() instanceof AnswerBlock.Worked) {

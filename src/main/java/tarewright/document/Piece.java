@@ -52,6 +52,25 @@ public sealed interface Piece {
     record RuledLines(int lines, String says) implements Piece {
     }
 
+    /** An answer where a handout has ruled lines, in just their room. @param lines that the handout has, 1 or more */
+    record Written(int lines, List<Text> text) implements Piece {
+        public Written {
+            text = List.copyOf(text);
+        }
+    }
+
+    /**
+     * A student's sheet inside another document: on pages of its own, set as a handout is, so that it breaks where the handout breaks.
+     *
+     * @param kindName what it is, as printed above its title
+     * @param title the procedure's title
+     */
+    record Leaf(String kindName, String code, Heading title, List<Piece> inside) implements Piece {
+        public Leaf {
+            inside = List.copyOf(inside);
+        }
+    }
+
     /** Choices, each with a box to tick. @param right the index of the one that the key ticks, if it does */
     record Choices(List<List<Text>> options, Optional<Integer> right) implements Piece {
         public Choices {

@@ -9,8 +9,6 @@ import tarewright.procedure.syntax.Inline;
 
 /** Running text of the author's, references filled in. */
 final class RunningText {
-    private static final int BLANK = 10;
-
     private final Draft draft;
     private final Filling filling;
     private final Labels labels;
@@ -66,7 +64,7 @@ final class RunningText {
         Referent referent = draft.procedure().referent(reference);
         if (referent instanceof Referent.Amount amount) {
             if (draft.keeps(amount.figure())) {
-                return List.of(new Text.Blank(BLANK, draft.say("blank.to-find", "what", reference.text())));
+                return filling.hidden(reference.text(), amount.figure());
             }
             String shown = draft.numbers().printed(amount.figure());
             return amount.measured() ? List.of(new Text.Quantity(shown)) : Text.words(shown);
@@ -80,8 +78,7 @@ final class RunningText {
         } else if (referent instanceof Referent.Blank blank) {
             return blanks(blank, head);
         } else if (referent instanceof Referent.Working working) {
-            return draft.keeps(working.figure()) ? List.of(new Text.Blank(BLANK,
-                    draft.say("blank.to-find", "what", reference.text())))
+            return draft.keeps(working.figure()) ? filling.hidden(reference.text(), working.figure())
                     : workings.inline(working.figure());
         } else if (referent instanceof Referent.Plain plain) {
             return Text.words(plain.text());

@@ -14,13 +14,28 @@ import java.util.List;
  * @param paper the page
  * @param footer words for the footer, such as the school's name; may be empty
  * @param pageWord the words around the page numbers: {@code page}, {@code of}
+ * @param size of the print
  * @param pieces the content
  */
 public record Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper, String footer,
-        PageWords pageWord, List<Piece> pieces) {
+        PageWords pageWord, Size size, List<Piece> pieces) {
     public Sheet {
         pieces = List.copyOf(pieces);
     }
+
+    /** A sheet in ordinary print. */
+    public Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper, String footer,
+            PageWords pageWord, List<Piece> pieces) {
+        this(kind, title, kindName, code, version, language, paper, footer, pageWord, Size.USUAL, pieces);
+    }
+
+    /** The same sheet in large print. @param largeName its name, such as {@code Student handout, large print} */
+    public Sheet large(String largeName) {
+        return new Sheet(kind, title, largeName, code, version, language, paper, footer, pageWord, Size.LARGE, pieces);
+    }
+
+    /** Ordinary print, or 18 points and more. */
+    public enum Size { USUAL, LARGE }
 
     public enum Kind {
         HANDOUT, KEY, SAFETY, PREP, LABELS;

@@ -41,7 +41,7 @@ final class LineBreaks implements FSTextBreaker {
         int before = text.codePointBefore(place);
         int after = text.codePointAt(place);
         if (Character.isWhitespace(before)) {
-            return !Character.isWhitespace(after) && !(place >= 2 && Character.isDigit(text.charAt(place - 2)) && unitAt(place));
+            return !Character.isWhitespace(after) && !(place >= 2 && holdsUnit(text.charAt(place - 2)) && unitAt(place));
         }
         if (before == '\u200B' || before == '\u00AD') {
             return true;
@@ -50,6 +50,11 @@ final class LineBreaks implements FSTextBreaker {
             return place >= 2 && Character.isLetter(text.codePointBefore(place - 1)) && Character.isLetter(after);
         }
         return (Character.isIdeographic(before) || Character.isIdeographic(after)) && usually(place);
+    }
+
+    /** A number, or the stroke in the head of a column. */
+    private static boolean holdsUnit(char before) {
+        return Character.isDigit(before) || before == '/';
     }
 
     /** A unit stays with its number (SI brochure, 9th edition, 5.4.3: the space between them is not a place to break). */

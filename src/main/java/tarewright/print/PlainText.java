@@ -56,6 +56,13 @@ public final class PlainText {
             question(p, lines);
         } else if (piece instanceof Piece.RuledLines p) {
             lines.add("____ x " + p.lines() + " (" + p.says() + ")");
+        } else if (piece instanceof Piece.Written p) {
+            lines.add("____ x " + p.lines() + " filled in: " + inline(p.text()));
+        } else if (piece instanceof Piece.Leaf p) {
+            lines.add("---- " + p.kindName() + " " + p.code());
+            piece(p.title(), lines);
+            pieces(p.inside(), lines);
+            lines.add("---- end of it");
         } else if (piece instanceof Piece.Choices p) {
             for (int i = 0; i < p.options().size(); i++) {
                 lines.add((p.right().isPresent() && p.right().get() == i ? "[x] " : "[ ] ") + inline(p.options().get(i)));

@@ -138,6 +138,10 @@ final class SheetFacts {
             heading(heading, fields);
         } else if (record instanceof Piece.RuledLines ruled) {
             fields.put("lines", java.util.Collections.nCopies(Math.max(0, ruled.lines()), ""));
+        } else if (record instanceof Piece.Written written) {
+            fields.put("lines", java.util.Collections.nCopies(Math.max(1, written.lines()), ""));
+        } else if (record instanceof Piece.Leaf) {
+            fields.put("paper", paper.name().toLowerCase(Locale.ROOT));
         } else if (record instanceof Piece.Choices choices) {
             fields.put("options", options(choices));
             fields.put("length", Aside.isShort(choices) ? "short" : "long");

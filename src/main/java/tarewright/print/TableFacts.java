@@ -18,6 +18,8 @@ final class TableFacts {
     private static final int WIDEST_TABLE = 60;
 
     /** A table of three columns that is read, such as that of substances: its names may wrap, the columns behind them need not. */
+    private static final int NARROWEST = 7;
+    private static final int PADDING = 2;
     private static final int NAMES_NEED = 26;
     private static final int WIDEST_LEAF = 66;
 
@@ -48,7 +50,7 @@ final class TableFacts {
         for (int i = 0; i < row.size(); i++) {
             boolean right = i < table.right().size() && table.right().get(i);
             cells.add(Map.of("text", asValue.apply(row.get(i)), "right", right, "heads", table.rowHeads() && i == 0,
-                    "atLeast", head ? atLeast(i) : ""));
+                    "atLeast", head ? atLeast(i) : "", "share", head && table.use() == Piece.Use.FILL ? share(i) : ""));
         }
         return cells;
     }
@@ -60,6 +62,23 @@ final class TableFacts {
     private String atLeast(int column) {
         boolean fits = letters.stream().mapToInt(Integer::intValue).sum() <= WIDEST_TABLE;
         return fits && letters.get(column) > 0 ? String.format(Locale.ROOT, "%.1f", letters.get(column) * LETTER_IN_EM) : "";
+    }
+
+    /**
+     * What a column takes of a table to be filled in, in per cent: by its head and its row heads, whatever is filled in.
+     */
+    private String share(int column) {
+        double all = 0;
+        for (int i = 0; i < table.head().size(); i++) {
+            all += headLetters(i);
+        }
+        return String.format(Locale.ROOT, "%.1f", 100 * headLetters(column) / all);
+    }
+
+    private int headLetters(int column) {
+        int head = PlainText.bare(table.head().get(column)).length();
+        int rows = column == 0 && table.rowHeads() ? whole(0) : 0;
+        return Math.max(NARROWEST, Math.min(Math.max(head, rows), WIDEST_COLUMN + NARROWEST)) + PADDING;
     }
 
     /** The longest cell of a column, uncut. */

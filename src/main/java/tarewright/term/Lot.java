@@ -23,8 +23,10 @@ import tarewright.tables.HazardTables.CountryRules;
  * @param kinds which documents, at least one
  * @param data what tells one state of the data from another
  * @param footer words for every footer, such as the school's name; may be empty
+ * @param large whether what is read at the bench comes in large print as well
  */
-public record Lot(String folder, Resolved procedure, List<Finding> warnings, CountryRules country, Set<Sheet.Kind> kinds, String data, String footer) {
+public record Lot(String folder, Resolved procedure, List<Finding> warnings, CountryRules country, Set<Sheet.Kind> kinds, String data, String footer,
+        boolean large) {
     public Lot {
         warnings = List.copyOf(warnings);
         if (kinds.isEmpty()) {
@@ -50,8 +52,11 @@ public record Lot(String folder, Resolved procedure, List<Finding> warnings, Cou
      */
     public List<LotDocument> print(PdfPrinter printer) {
         List<LotDocument> documents = new ArrayList<>();
-        for (Sheet sheet : new Documents(country).sheets(procedure, kinds, warnings, version(), footer)) {
-            documents.add(new LotDocument(sheet.kind(), name() + "-" + sheet.kind().word() + ".pdf", printer.print(sheet)));
+        List<Sheet> sheets = new Documents(country).sheets(procedure, kinds, warnings, version(), footer);
+        for (Sheet sheet : large ? Documents.withLarge(sheets) : sheets) {
+            boolean isLarge = sheet.size() == Sheet.Size.LARGE;
+            String file = name() + "-" + sheet.kind().word() + (isLarge ? "-large" : "") + ".pdf";
+            documents.add(new LotDocument(sheet.kind(), isLarge, file, printer.print(sheet)));
         }
         return documents;
     }

@@ -25,14 +25,14 @@ import tarewright.tables.Tables;
 import tarewright.text.SourceText;
 
 /** The procedures that we ship, through the same steps as a user's file. */
-final class Library {
+public final class Library {
     static final ReferenceTables TABLES = Tables.load();
     private static final Path FOLDER = Path.of("procedures");
 
     private Library() {
     }
 
-    static List<Path> files() {
+    public static List<Path> files() {
         try (Stream<Path> all = Files.list(FOLDER)) {
             return all.filter(f -> f.toString().endsWith(".md")).sorted().toList();
         } catch (IOException e) {
@@ -53,7 +53,7 @@ final class Library {
     }
 
     /** The procedure for a setting, with what was found by reading, resolving and checking it, less what the author has answered. */
-    static Found<Resolved> resolve(Path file, Overrides overrides) {
+    public static Found<Resolved> resolve(Path file, Overrides overrides) {
         SourceText text = new SourceText(file.getFileName().toString(), text(file));
         Found<SourceFile> source = Reader.read(text);
         Found<Resolved> resolved = Resolver.resolve(text.name().replace(".md", ""), source.value(), overrides, TABLES);
@@ -64,7 +64,7 @@ final class Library {
     }
 
     /** So many groups in a room of its own. */
-    static Overrides setting(int groups, String temperature, String pressure) {
+    public static Overrides setting(int groups, String temperature, String pressure) {
         return new Overrides(OptionalInt.of(groups), Optional.empty(), Optional.of(typed(temperature)), Optional.of(typed(pressure)), Optional.empty(),
                 Optional.empty());
     }

@@ -178,6 +178,9 @@ final class SampleSheets {
         pieces.add(new Piece.NewPage());
         pieces.add(h(2, "Notes"));
         pieces.add(new Piece.RuledLines(3, "space for notes"));
+        pieces.add(new Piece.Leaf("Handout, filled in", "H1", new Piece.Heading(2, t("Hydrogen from magnesium ribbon")), List.of(h(2, "Questions"),
+                new Piece.Question("1", "2 marks", List.of(p(t("How many moles of magnesium did you use?"))),
+                        List.of(new Piece.Written(2, List.of(filled("3.25 mmol"), w(" Accept 3.1 to 3.4 mmol.")))), List.of()))));
         return sheet(Sheet.Kind.KEY, "Key", paper, pieces);
     }
 

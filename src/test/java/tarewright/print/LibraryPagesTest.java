@@ -1,0 +1,137 @@
+package tarewright.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tarewright.document.Documents;
+import tarewright.document.Piece;
+import tarewright.document.Sheet;
+import tarewright.library.Library;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.tables.HazardTables;
+
+/** How the pages of the procedures that we ship break: read out of the printed files. What is asked is common practice, no source. */
+class LibraryPagesTest {
+    private static final PdfPrinter PRINTER = new PdfPrinter(Templates.packed());
+    private static final Documents DOCUMENTS = new Documents(HazardTables.of(""));
+
+    static Stream<Path> files() {
+        return Library.files().stream();
+    }
+
+    private static List<Sheet> sheets(Path file, int groups, Sheet.Paper paper, Sheet.Kind... kinds) {
+        Resolved procedure = Library.resolve(file, Library.setting(groups, "20 °C", "101.3 kPa")).value();
+        return DOCUMENTS.sheets(procedure, EnumSet.copyOf(List.of(kinds)), List.of(), "abcdefg", "").stream().map(s -> new Sheet(s.kind(),
+                s.title(), s.kindName(), s.code(), s.version(), s.language(), paper, s.footer(), s.pageWord(), s.pieces())).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    @DisplayName("a handout is one leaf, its double in the key breaks as it does; no step, row or ruled question is split, no heading parted "
+            + "from what it heads: 1, 7 and 30 groups, both papers, large print")
+    void pagesBreakWell(Path file) {
+        List<String> torn = new ArrayList<>();
+        int looked = 0;
+        for (int groups : List.of(1, 7, 30)) {
+            Sheet.Paper paper = groups == 7 ? Sheet.Paper.LETTER : Sheet.Paper.A4;
+            List<Sheet> sheets = sheets(file, groups, paper, Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY);
+            Printed handout = PRINTER.print(sheets.get(0));
+            assertTrue(handout.pages() <= 2, paper + ": " + handout.pages() + " pages");
+            looked += look(sheets.get(0), handout, groups + " groups, handout", torn);
+            if (groups > 1) {
+                Printed key = PRINTER.print(sheets.get(1));
+                looked += look(sheets.get(1), key, groups + " groups, key", torn);
+                isDouble(sheets.get(0), handout, key);
+            }
+            if (groups == 7) {
+                looked += look(sheets.get(2), PRINTER.print(sheets.get(2)), "safety", torn);
+                Sheet large = sheets.get(0).large("large print");
+                looked += look(large, PRINTER.print(large), "large print", torn);
+            }
+        }
+        assertEquals(List.of(), torn);
+        assertTrue(looked >= 150, "looked at: " + looked);
+    }
+
+    /** The double begins on a page of its own behind the overview and ends before the answers; what is on a page of the one is on that of the other. */
+    private static void isDouble(Sheet sheet, Printed handout, Printed printedKey) {
+        int pages = handout.pages();
+        List<String> key = Pdf.pages(printedKey);
+        int before = Pdf.pageOf(key, "Handout, filled") - 1;
+        assertTrue(before >= 1, "no overview before the double");
+        assertTrue(key.size() > before + pages, "no answers behind the double");
+        assertTrue(key.get(before + pages).startsWith("Answers, worked"), key.get(before + pages));
+        Whereabouts where = new Whereabouts(sheet, handout);
+        List<String> twin = new Whereabouts(sheet, printedKey).pages().subList(before, before + pages);
+        int compared = 0;
+        for (Piece piece : sheet.pieces()) {
+            List<List<Piece>> parts = piece instanceof Piece.Question q ? List.of(q.asked())
+                    : piece instanceof Piece.Together ? List.of() : Whereabouts.inside(piece);
+            for (List<Piece> part : parts) {
+                compared += compared(part, where, twin);
+            }
+        }
+        assertTrue(compared >= 10, "compared: " + compared);
+    }
+
+    /** @return 1 if the part was found on one page of the handout, and then it stands on that page of the double */
+    private static int compared(List<Piece> part, Whereabouts handout, List<String> twin) {
+        Set<Integer> pages = handout.of(part);
+        if (pages.isEmpty()) {
+            return 0;
+        }
+        assertEquals(1, pages.size(), part.toString());
+        int page = pages.iterator().next();
+        for (String run : handout.runs(part)) {
+            assertTrue(twin.get(page - 1).contains(run), "not on page " + page + " of the double: " + run);
+        }
+        return 1;
+    }
+
+    private static int look(Sheet sheet, Printed printed, String where, List<String> torn) {
+        assertEquals(List.of(), printed.remarks());
+        return look(sheet.pieces(), new Whereabouts(sheet, printed), sheet.kind() != Sheet.Kind.KEY, where, torn);
+    }
+
+    private static int look(List<Piece> pieces, Whereabouts at, boolean leaf, String where, List<String> torn) {
+        int looked = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            if (piece instanceof Piece.Heading && i + 1 < pieces.size()) {
+                looked++;
+                OptionalInt head = at.first(piece);
+                OptionalInt next = at.first(pieces.get(i + 1));
+                if (head.isPresent() && next.isPresent() && head.getAsInt() != next.getAsInt()) {
+                    torn.add(where + ": heading " + piece);
+                }
+            }
+            List<List<Piece>> whole = new ArrayList<>();
+            if (piece instanceof Piece.Steps steps) {
+                whole.addAll(steps.steps());
+            } else if (piece instanceof Piece.Question && leaf || piece instanceof Piece.Caution || piece instanceof Piece.Hazard) {
+                whole.add(List.of(piece));
+            }
+            looked += whole.size();
+            whole.stream().filter(w -> at.of(w).size() > 1).forEach(w -> torn.add(where + ": " + at.stand(w)));
+            if (piece instanceof Piece.Table table) {
+                looked += table.rows().size();
+                table.rows().stream().filter(row -> row.stream().flatMap(cell -> at.ofText(cell).stream()).distinct().count() > 1)
+                        .forEach(row -> torn.add(where + ": row " + row));
+            }
+            for (List<Piece> inside : Whereabouts.inside(piece)) {
+                looked += look(inside, at, leaf || piece instanceof Piece.Leaf, where, torn);
+            }
+        }
+        return looked;
+    }
+}
