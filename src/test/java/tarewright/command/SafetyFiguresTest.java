@@ -370,4 +370,79 @@ class SafetyFiguresTest {
         JsonNode figures = figures(two("HCl", "NaCl") + "\n```stock bleach\nsolute: NaClO\nstrength: 0.5 mol/L\n```\n");
         assertEquals(List.of("warning"), found(figures, "must-not-meet"));
     }
+
+    /** Magnesium in acid, and a neutralisation with too much alkali; each group does both. @param container of the second */
+    private static String twoPots(String acidVolume, String container) {
+        return front("") + """
+                ```reaction fizz
+                Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)
+                ```
+
+                ```reaction neutral
+                NaOH(aq) + HNO3(aq) -> NaNO3(aq) + H2O(l)
+                ```
+
+                ```solid ribbon
+                substance: magnesium
+                moles: 1.000 mmol
+                ```
+
+                ```solution acid
+                solute: HCl
+                strength: 0.5000 mol/L
+                volume: %s
+                ```
+
+                ```solution alkali
+                solute: NaOH
+                strength: 0.2000 mol/L
+                volume: 50.00 mL
+                ```
+
+                ```solution nitric
+                solute: HNO3
+                strength: 0.2000 mol/L
+                volume: 20.00 mL
+                ```
+
+                ```waste
+                of: fizz
+                into: tub
+                neutralise with: sodium hydrogencarbonate
+                ```
+
+                ```waste
+                of: neutral
+                into: %s
+                ```
+                """.formatted(acidVolume, container);
+    }
+
+    /**
+     * Worked by hand. Acid left: 0.5 mol/L x 20 mL - 2 x 1 mmol = 8 mmol a group; alkali left: 0.2 mol/L x (50 - 20) mL = 6 mmol. Alone the acid of 15 groups
+     * takes 15 x 8 mmol x 84.006 g/mol (IUPAC 2021 weights) = 10.08 g of sodium hydrogencarbonate; together with the alkali 2 mmol are left: 2.52 g. In
+     * 20 + 70 mL these are 0.0222 mol/L, pH 1.65.
+     */
+    @Test
+    void potsOfOneContainerAreReckonedTogether() throws IOException {
+        JsonNode apart = figures(twoPots("20.00 mL", "jug")).get("waste containers");
+        assertEquals(10.08, apart.at("/tub/class total/neutraliser/value").asDouble(), 0.02);
+        assertEquals("sodium-hydrogencarbonate", apart.at("/tub/neutralise with").asText());
+        assertTrue(apart.at("/jug/pH").asDouble() > 12, apart.toString());
+
+        JsonNode together = figures(twoPots("20.00 mL", "tub")).get("waste containers");
+        assertEquals("[\"fizz\",\"neutral\"]", together.at("/tub/of").toString());
+        assertEquals(2.52, together.at("/tub/class total/neutraliser/value").asDouble(), 0.01);
+        assertEquals(1.65, together.at("/tub/pH").asDouble(), 0.01);
+        assertEquals(15 * 90.0, together.at("/tub/class total/volume/value").asDouble(), 1e-6);
+        assertFalse(together.at("/tub/class total/a pinch").asBoolean());
+    }
+
+    /** 0.5 mol/L x 16.01 mL - 2 mmol - 6 mmol is 5 µmol a group: 6 mg of hydrogencarbonate for the class, which nobody weighs out. */
+    @Test
+    void aTinyLeftOverTakesAPinch() throws IOException {
+        JsonNode together = figures(twoPots("16.01 mL", "tub")).get("waste containers");
+        assertEquals(0.0063, together.at("/tub/class total/neutraliser/value").asDouble(), 0.0002);
+        assertTrue(together.at("/tub/class total/a pinch").asBoolean(), together.toString());
+    }
 }

@@ -134,4 +134,56 @@ class SafetySheetTest {
         return Fixture.text(new Documents(HazardTables.of(code))
                 .sheets(procedure, EnumSet.of(Sheet.Kind.SAFETY), List.of(), "abcdefg", "").get(0));
     }
+
+    /** The amount worked by hand: 0.5 mol/L x 20 mL less 2 x 1 mmol is 8 mmol; twelve groups, 84.006 g/mol: 8.1 g. pH of 0.40 mol/L: 0.4. */
+    private static final String LEFT = """
+            ---
+            title: T
+            groups: 12
+            ---
+
+            ```reaction fizz
+            Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)
+            ```
+
+            ```solid ribbon
+            substance: magnesium
+            moles: 1.000 mmol
+            ```
+
+            ```solution acid
+            solute: HCl
+            strength: 0.5000 mol/L
+            volume: 20.00 mL
+            %s```
+
+            1. Put {ribbon} into {acid}.
+
+            ```waste
+            of: fizz
+            into: tub
+            neutralise with: sodium hydrogencarbonate
+            ```
+            """;
+
+    @Test
+    void whatIsLeftIsSaidWithItsPHAndHowToNeutraliseIt() {
+        String panel = safety(LEFT.formatted(""));
+        assertTrue(panel.contains("About 0.24 L from the class. Its pH comes to about 0.4 (estimated): test it."), panel);
+        assertTrue(panel.contains("about 8.1 g of sodium hydrogencarbonate") && panel.contains("Stop when pH paper shows 6 to 9."), panel);
+        assertFalse(panel.contains("pH not known"), panel);
+    }
+
+    /** 10 mmol of alkali left in each of twelve groups, three to a mole of citric acid of 192.12 g/mol: 7.7 g. */
+    @Test
+    void whatStudentsFindOutIsNotToldByItsWaste() {
+        String source = LEFT.replace("Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)", "NaOH(aq) + HCl(aq) -> NaCl(aq) + H2O(l)")
+                .replace("```solid ribbon\nsubstance: magnesium\nmoles: 1.000 mmol", "```solution ribbon\nsolute: NaOH\nstrength: 0.5000 mol/L\nvolume: 40.00 mL")
+                .replace("sodium hydrogencarbonate", "citric acid");
+        String open = safety(source.formatted(""));
+        assertTrue(open.contains("about 7.7 g of citric acid"), open);
+        String panel = safety(source.formatted("found by students: yes\nlabel as: Sample A\n"));
+        assertTrue(panel.contains("To neutralise it: citric acid") && panel.contains("Test its pH."), panel);
+        assertFalse(panel.contains("7.7 g") || panel.contains("pH comes to"), panel);
+    }
 }
