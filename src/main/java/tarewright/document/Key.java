@@ -79,7 +79,8 @@ final class Key {
         }
         Property gas = quantity.figure(Property.MOIST).isPresent() ? Property.DRY : quantity.measuredOut();
         return Stream.of(Property.STRENGTH, Property.LENGTH, quantity.measuredOut(), gas, Property.MOLES, Property.MOST,
-                Property.YIELD, Property.TAKEN, Property.EXCESS, Property.CLASS_TOTAL).distinct()
+                Property.YIELD, Property.TAKEN, Property.EXCESS,
+                quantity.figure(Property.CLASS_LENGTH).isPresent() ? Property.CLASS_LENGTH : Property.CLASS_TOTAL).distinct()
                 .filter(p -> !(limits && p == Property.EXCESS))
                 .filter(p -> p != Property.CLASS_TOTAL || !OwnSolutions.holds(draft.procedure(), quantity.block())).flatMap(p -> quantity.figure(p).stream());
     }

@@ -203,7 +203,8 @@ final class Overview {
         Grid grid = new Grid(draft, "totals.caption").words("expect.what").numbers("totals.each", "totals.class");
         Map<String, List<Text>> withheld = new LinkedHashMap<>();
         for (ResolvedQuantity quantity : draft.procedure().quantities()) {
-            Optional<Figure> total = quantity.figure(Property.CLASS_TOTAL);
+            // A ribbon is cut off a reel: what the class takes of it is a length.
+            Optional<Figure> total = quantity.figure(Property.CLASS_LENGTH).or(() -> quantity.figure(Property.CLASS_TOTAL));
             if (total.isEmpty() || quantity.amount().isEmpty() || OwnSolutions.holds(draft.procedure(), quantity.block())) {
                 continue;
             }
@@ -211,7 +212,7 @@ final class Overview {
                 withheld.put(quantity.name(), labels.label(quantity.block()));
                 continue;
             }
-            String each = draft.numbers().printed(quantity.amount().get());
+            String each = draft.numbers().printed(quantity.figure(Property.LENGTH).orElse(quantity.amount().get()));
             grid.row(labels.label(quantity.block()), Text.words(quantity.block().portions() == 1 ? each
                     : draft.say("totals.portions", "times", quantity.block().portions(), "amount", each)),
                             Text.words(draft.numbers().printed(total.get())));

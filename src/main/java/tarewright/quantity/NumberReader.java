@@ -47,7 +47,10 @@ final class NumberReader {
         }
         String sign = matcher.group(1).isEmpty() || matcher.group(1).equals("+") ? "" : "-";
         List<String> readings = readings(digits);
-        if (readings.size() != 1 || digits.chars().filter(c -> c == '.' || c == ',').count() > 1) {
+        if (readings.size() == 1 && digits.chars().filter(c -> c == '.' || c == ',').count() > 1) {
+            return failed(new NumberTrouble.ThousandsMarked(matcher.group(), sign + readings.get(0), from, to));
+        }
+        if (readings.size() != 1) {
             return failed(new NumberTrouble.Ambiguous(matcher.group(), readings.stream().map(reading -> sign + reading).toList(),
                     from, to));
         }

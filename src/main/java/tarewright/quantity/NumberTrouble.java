@@ -58,6 +58,28 @@ public sealed interface NumberTrouble extends QuantityTrouble {
         }
     }
 
+    /**
+     * Marks between thousands, which a reader in another country would take for decimals: {@code 1.000,5}.
+     *
+     * @param plain the number without them
+     */
+    record ThousandsMarked(String text, String plain, int from, int to) implements NumberTrouble {
+        @Override
+        public String id() {
+            return "thousands-marked";
+        }
+
+        @Override
+        public ThousandsMarked shifted(int by) {
+            return new ThousandsMarked(text, plain, from + by, to + by);
+        }
+
+        @Override
+        public Map<String, Object> fields() {
+            return Map.of("text", text, "plain", plain);
+        }
+    }
+
     /** Over 10³⁰ in size, nearer to zero than 10⁻³⁰ without being zero, or of more than 40 digits. */
     record TooLarge(String text, int from, int to) implements NumberTrouble {
         @Override

@@ -127,7 +127,7 @@ public sealed interface OwnTableFinding extends Finding {
 
         @Override
         public Map<String, Object> fields() {
-            return new LinkedHashMap<>(Facts.of(trouble));
+            return new LinkedHashMap<>(Facts.ofTrouble(trouble));
         }
     }
 

@@ -77,14 +77,23 @@ class QuantityTextTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "1,000 g | 1000;1.000", "12,500 mL | 12500;12.500", "-1,000 °C | -1000;-1.000", "1,000,000 g | 1000000",
-        "1,000.5 g | 1000.5",
-        "1.000,5 g | 1000.5", "1.000.000 g | 1000000",
+        "1,000 g | 1000;1.000", "12,500 mL | 12500;12.500", "-1,000 °C | -1000;-1.000",
     })
     void aCommaThatMayPartThousandsIsAskedAbout(String text, String readings) {
         QuantityTrouble trouble = trouble(text);
         assertEquals("ambiguous-number", trouble.id());
         assertEquals(List.of(readings.split(";")), ((NumberTrouble.Ambiguous) trouble).readings());
+    }
+
+    /** Marks of which only one can part decimals leave one meaning; it is written without them, since other countries read them otherwise. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "1,000,000 g | 1000000", "1,000.5 g | 1000.5", "1.000,5 g | 1000.5", "1.000.000 g | 1000000", "-1.000,5 °C | -1000.5",
+    })
+    void marksBetweenThousandsAreNamed(String text, String plain) {
+        QuantityTrouble trouble = trouble(text);
+        assertEquals("thousands-marked", trouble.id());
+        assertEquals(plain, ((NumberTrouble.ThousandsMarked) trouble).plain());
     }
 
     @ParameterizedTest

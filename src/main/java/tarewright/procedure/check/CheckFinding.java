@@ -31,6 +31,14 @@ public sealed interface CheckFinding extends Finding {
         }
     }
 
+    /** A room in which nobody could work. @param what temperature, pressure or volume */
+    record UnlikelyRoom(String what, String value, String from, String to, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "unlikely-room";
+        }
+    }
+
     /** A solution made or taken from a block of another substance. */
     record MadeFromOther(String name, String holds, String source, String sourceHolds, Span at) implements CheckFinding {
         @Override

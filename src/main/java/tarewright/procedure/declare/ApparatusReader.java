@@ -19,7 +19,9 @@ import tarewright.quantity.Typed;
 final class ApparatusReader {
     private static final List<String> PROPERTIES = List.of("capacity", "graduation", "reads to", "range", "within", "delivers", "one per group",
             "one per student", "one per 4 groups", "one per class", "used up", "kept", "closed");
-    private static final Pattern SHARE = Pattern.compile("(one|two|three|four|[0-9]{1,3}) per (group|student|class|([0-9]{1,3}) groups|students?)");
+    private static final List<String> COUNTS = List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+    private static final Pattern SHARE = Pattern.compile("(" + String.join("|", COUNTS) + "|[0-9]{1,3}) per (group|student|class|("
+            + String.join("|", COUNTS) + "|[0-9]{1,3}) groups|students?)");
 
     private final FieldReader reader;
     private final List<ApparatusItem> items = new ArrayList<>();
@@ -126,21 +128,19 @@ final class ApparatusReader {
     }
 
     private static Share share(Matcher matcher) {
-        int count = switch (matcher.group(1)) {
-            case "one" -> 1;
-            case "two" -> 2;
-            case "three" -> 3;
-            case "four" -> 4;
-            default -> Math.max(1, Integer.parseInt(matcher.group(1)));
-        };
+        int count = count(matcher.group(1));
         if (matcher.group(3) != null) {
-            return new Share(count, Math.max(1, Integer.parseInt(matcher.group(3))));
+            return new Share(count, count(matcher.group(3)));
         }
         return switch (matcher.group(2)) {
             case "group" -> new Share(count, 1);
             case "class" -> new Share(count, Share.CLASS);
             default -> new Share(count, Share.STUDENT);
         };
+    }
+
+    private static int count(String word) {
+        return COUNTS.contains(word) ? COUNTS.indexOf(word) + 1 : Math.max(1, Integer.parseInt(word));
     }
 
     /** What is known of a line while it is read. */

@@ -15,6 +15,8 @@ final class FrontReader {
     /** More groups, students or runs than any school has are a slip of the hand. */
     static final int MOST = 10_000;
 
+    private static final List<String> PAPERS = List.of("A4", "letter");
+
     private FrontReader() {
     }
 
@@ -31,10 +33,21 @@ final class FrontReader {
                 reader.name(fields, "language"), reader.name(fields, "country"), room(reader, pieces(fields, "room")),
                         reader.yes(fields, "hood"),
                 reader.whole(fields, "groups", 1, MOST), reader.share(fields, "spare"),
-                reader.oneOf(fields, "paper", List.of("a4", "letter")).map(p -> p.toUpperCase(Locale.ROOT)),
+                paper(reader, fields),
                         lines(fields, "aims"),
                 lines(fields, "after"), LabelPaperReader.read(pieces(fields, "labels"), reader::note),
                         reader.oneOf(fields, "gases", List.of("ideal", "real")).map("real"::equals));
+    }
+
+    /** In any case; of another size none is near: A5 is half of A4 and no slip of the finger. */
+    private static Optional<String> paper(FieldReader reader, Fields fields) {
+        return reader.piece(fields, "paper").flatMap(p -> {
+            Optional<String> known = PAPERS.stream().filter(p.text().strip()::equalsIgnoreCase).findFirst();
+            if (known.isEmpty()) {
+                reader.note(new DeclareFinding.UnknownWord("paper", p.text(), List.of(), PAPERS, p.span()));
+            }
+            return known.map(k -> k.toUpperCase(Locale.ROOT));
+        });
     }
 
     private static tarewright.text.Span start(tarewright.text.Span whole) {

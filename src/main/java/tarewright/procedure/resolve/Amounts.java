@@ -60,7 +60,9 @@ final class Amounts {
             case PURITY:
                 return purity();
             case CLASS_TOTAL:
-                return classTotal();
+                return classTotal(measuredOut(block));
+            case CLASS_LENGTH:
+                return block.ribbon().isEmpty() ? Optional.empty() : classTotal(Property.LENGTH);
             case EXCESS:
                 return new Reacting(bench).excess(block);
             case LEFT_OVER:
@@ -347,11 +349,11 @@ final class Amounts {
         return both(moles, need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second()));
     }
 
-    private Optional<Figure> classTotal() {
+    private Optional<Figure> classTotal(Property measured) {
         if (comesFromReaction() || isTarget()) {
             return Optional.empty();
         }
-        return need(measuredOut(block)).map(each -> {
+        return need(measured).map(each -> {
             List<Power> powers = new ArrayList<>(List.of(new Power(each, 1), new Power(count("groups", bench.setting.groups()), 1)));
             if (bench.setting.runs() > 1) {
                 powers.add(new Power(count("runs", bench.setting.runs()), 1));

@@ -60,6 +60,9 @@ final class Facets {
         }
         if (!made && bench.potAsProduct(block).isEmpty()) {
             all.add(Property.CLASS_TOTAL);
+            if (block.ribbon().isPresent()) {
+                all.add(Property.CLASS_LENGTH);
+            }
         }
         if (bench.potAsReactant(block).isPresent()) {
             all.add(Property.EXCESS);

@@ -3,6 +3,7 @@ package tarewright.procedure.resolve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaResult;
@@ -15,6 +16,15 @@ import tarewright.text.Spelling;
 
 /** Finds out what the names of a procedure mean. A block's own name goes before any reading of it as {@code property of name}. */
 final class Names {
+    /** What else teachers call a figure (common practice, no source), and what we call it. */
+    private static final Map<String, List<String>> OTHER_WORDS = Map.ofEntries(Map.entry("weight", List.of("mass")), Map.entry("amount", List.of("moles", "mass", "volume")),
+            Map.entry("amount of substance", List.of("moles")), Map.entry("mol", List.of("moles")), Map.entry("number of moles", List.of("moles")),
+            Map.entry("concentration", List.of("strength")), Map.entry("conc", List.of("strength")), Map.entry("molarity", List.of("strength")),
+            Map.entry("molecular weight", List.of("molar mass")), Map.entry("molecular mass", List.of("molar mass")),
+            Map.entry("formula mass", List.of("molar mass")), Map.entry("molar weight", List.of("molar mass")), Map.entry("vol", List.of("volume")),
+            Map.entry("total", List.of("class total")), Map.entry("name", List.of("label")), Map.entry("enthalpy", List.of("heat")),
+            Map.entry("temperature change", List.of("temperature rise")), Map.entry("leftover", List.of("left over")));
+
     private final Procedure procedure;
     private final ReferenceTables tables;
 
@@ -123,7 +133,8 @@ final class Names {
             List.of(Property.values()).forEach(p -> properties.add(p.words()));
             List<String> found = new ArrayList<>();
             if (blocks.contains(name)) {
-                Spelling.near(property, properties).forEach(p -> found.add(p + " of " + name));
+                List<String> meant = OTHER_WORDS.getOrDefault(property.toLowerCase(Locale.ROOT), Spelling.near(property, properties));
+                meant.forEach(p -> found.add(p + " of " + name));
             } else if (properties.contains(property)) {
                 Spelling.near(name, blocks).forEach(b -> found.add(property + " of " + b));
             } else {

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -159,9 +160,9 @@ public final class Resolver {
         List<String> apparatus = procedure.apparatus().stream().map(ApparatusItem::name).toList();
         List<String> blocks = procedure.quantities().stream().map(QuantityBlock::name).toList();
         for (QuantityBlock block : procedure.quantities()) {
-            block.instrument().ifPresent(i -> known(i, apparatus, "apparatus"));
+            block.instrument().ifPresent(i -> apparatus(i, Amounts.measuredOut(block) == Property.MASS ? Dimension.MASS : Dimension.VOLUME));
             checkInstrument(block);
-            block.vessel().ifPresent(i -> known(i, apparatus, "apparatus"));
+            block.vessel().ifPresent(i -> apparatus(i, Dimension.VOLUME));
             block.portionOf().ifPresent(i -> known(i, blocks, "block"));
         }
         procedure.readings().forEach(r -> r.instrument().ifPresent(i -> known(i, apparatus, "apparatus")));
@@ -180,6 +181,20 @@ public final class Resolver {
                 .filter(d -> !d.dimension().equals(wanted) && !(block.is(QuantityBlock.Kind.LIQUID) && d.dimension().equals(Dimension.MASS)))
                 .ifPresent(d -> findings.add(new ResolveFinding.WrongInstrument(block.instrument().get().value(), Kinds.name(d.dimension()),
                         Kinds.name(wanted), block.instrument().get().at())));
+    }
+
+    /** Of names that are not near in spelling, those whose words say it, and else all that measure the same, would do. */
+    private void apparatus(At<String> written, Dimension wanted) {
+        List<ApparatusItem> items = procedure.apparatus();
+        if (items.stream().anyMatch(i -> i.name().equals(written.value()))) {
+            return;
+        }
+        List<String> near = Spelling.near(written.value(), items.stream().map(ApparatusItem::name).toList());
+        List<String> said = items.stream().filter(i -> i.words().toLowerCase(Locale.ROOT).contains(written.value().toLowerCase(Locale.ROOT)))
+                .map(ApparatusItem::name).toList();
+        List<String> alike = items.stream().filter(i -> Kit.measures(i).filter(wanted::equals).isPresent()).map(ApparatusItem::name).toList();
+        List<String> suggestions = !near.isEmpty() ? near : !said.isEmpty() ? said : alike;
+        findings.add(new ResolveFinding.UnknownName(written.value(), "apparatus", suggestions, written.at()));
     }
 
     private void known(At<String> written, List<String> known, String wanted) {
