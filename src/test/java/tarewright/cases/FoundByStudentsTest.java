@@ -64,6 +64,26 @@ class FoundByStudentsTest {
     }
 
     /**
+     * 0.300 g, 85 % CaCO3 (100.086 g/mol): 2.5478 mmol of gas, 61.72 mL at 22 °C and 101.3 kPa, read as 62 mL: 2.5593 mmol, 85.38 %. That the acid is read too, before the gas, tells
+     * nothing: 20 mmol of it are there, whatever the shell holds, by a fixed volume or by an excess.
+     */
+    @Test
+    void anAcidInExcessThatIsReadTellsNothing() {
+        for (String amount : List.of("volume: 20.0 mL", "excess over: sample\nat least: 3 times")) {
+            Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Shell")).front("room: 22 °C; 101.3 kPa").front("gases: ideal")
+                    .block("apparatus", "syringe: gas syringe; capacity 100 mL; graduation 1 mL", "cylinder: measuring cylinder, 25 mL; graduation 0.5 mL")
+                    .block("reaction fizzing", "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)")
+                    .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", amount, "measure with: cylinder")
+                    .block("reading poured", "of: volume of acid", "read with: cylinder")
+                    .block("solid sample", "substance: CaCO3", "mass: 0.300 g", "purity: 85 %", "found by students: yes", "label as: Sample",
+                            "weigh with: balance")
+                    .block("gas fizz", "substance: CO2", "made by: fizzing", "in: syringe")
+                    .block("reading syringe read", "of: volume of fizz", "read with: syringe").ask("purity of sample", "%").markdown()).sound();
+            assertEquals(85.38, outcome.answer().shownValue(), 0.01);
+        }
+    }
+
+    /**
      * 0.300 g, 85 % CaCO3: 2.5478 mmol, 61.72 mL at 22 °C and 101.3 kPa, read as 62 mL. Back: 2.5593 mmol, 0.25615 g, 85.38 %.
      */
     @Test

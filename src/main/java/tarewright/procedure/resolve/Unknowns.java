@@ -1,6 +1,7 @@
 package tarewright.procedure.resolve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -128,9 +129,16 @@ final class Unknowns {
 
     /** Reacts with it or is made from it, and is read off; or, where the unknown is read off, is known of itself. */
     private Optional<QuantityBlock> partner() {
-        Optional<QuantityBlock> read = others().filter(b -> isRead(b) || isBetween(bench, b)).findFirst();
+        Optional<QuantityBlock> read = others().filter(b -> (isRead(b) || isBetween(bench, b)) && !(b.rule() instanceof AmountRule.ExcessOver))
+                .min(Comparator.comparingInt(this::rank));
         return read.isPresent() || !isRead(unknown) ? read : others().filter(b -> b.rule() instanceof AmountRule.Stated)
                 .findFirst();
+    }
+
+    /** What is made from it, or is added until it is used up, tells for certain; a reagent of a fixed amount may as well be in excess. */
+    private int rank(QuantityBlock block) {
+        boolean made = bench.potAsProduct(block).isPresent() && bench.potsOf(unknown).contains(bench.potAsProduct(block).get());
+        return made || block.rule() instanceof AmountRule.For || isBetween(bench, block) ? 0 : 1;
     }
 
     private Stream<QuantityBlock> others() {
