@@ -1,6 +1,8 @@
 package tarewright.document;
 
+import java.util.stream.Collectors;
 import tarewright.derivation.Figure;
+import tarewright.setting.DayValue;
 import tarewright.setting.Room;
 import tarewright.setting.Setting;
 import tarewright.text.Digest;
@@ -43,7 +45,9 @@ public final class VersionCode {
         return String.join(";", "" + setting.groups(), "" + setting.groupSize(), "" + setting.runs(), "" + setting.spare(),
                 figure(room.temperature()), figure(room.pressure()), figure(room.humidity()),
                 room.volume().map(VersionCode::figure).orElse(""), setting.hood().name(),
-                setting.paper().name(), setting.language(), setting.country(), setting.section());
+                setting.paper().name(), setting.language(), setting.country(), setting.section(),
+                setting.occasion().school(), setting.occasion().date(),
+                setting.onTheDay().stream().map(DayValue::said).sorted().collect(Collectors.joining(";")));
     }
 
     private static String figure(Figure figure) {

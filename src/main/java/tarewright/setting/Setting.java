@@ -1,5 +1,7 @@
 package tarewright.setting;
 
+import java.util.List;
+
 /**
  * What a print is for.
  *
@@ -12,17 +14,29 @@ package tarewright.setting;
  * @param paper the sheet
  * @param language BCP 47
  * @param country which hazard table; empty for the usual one
- * @param section the section's name; empty for none
+ * @param occasion school, section, day
+ * @param onTheDay values that are typed in the place of the procedure's own
  */
 public record Setting(int groups, int groupSize, int runs, double spare, Room room, Hood hood, Paper paper, String language, String country,
-        String section) {
+        Occasion occasion, List<DayValue> onTheDay) {
     /** Where nothing is said: twelve groups of two, once, a tenth to spare, A4, English. */
-    public static final Setting USUAL = new Setting(12, 2, 1, 0.1, Room.USUAL, Hood.NOT_SAID, Paper.A4, "en", "", "");
+    public static final Setting USUAL = new Setting(12, 2, 1, 0.1, Room.USUAL, Hood.NOT_SAID, Paper.A4, "en", "", Occasion.NONE, List.of());
 
     public Setting {
+        onTheDay = List.copyOf(onTheDay);
         if (groups < 1 || groupSize < 1 || runs < 1 || !(spare >= 0)) {
             throw new IllegalArgumentException("groups " + groups + ", size " + groupSize + ", runs " + runs + ", spare " + spare);
         }
+    }
+
+    /** The section's name; empty for none. */
+    public String section() {
+        return occasion.section();
+    }
+
+    /** For whom and when; empty what is not known. @param date ISO 8601 */
+    public record Occasion(String school, String section, String date) {
+        public static final Occasion NONE = new Occasion("", "", "");
     }
 
     /** What is said of a fume hood. */

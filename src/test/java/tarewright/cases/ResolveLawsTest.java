@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
@@ -32,9 +31,7 @@ class ResolveLawsTest {
             Property.PURITY, Property.EXCESS);
 
     private static Overrides groups(int groups) {
-        Overrides none = Overrides.NONE;
-        return new Overrides(OptionalInt.of(groups), none.paper(), none.temperature(), none.pressure(), none.humidity(),
-                none.volume());
+        return Overrides.NONE.withGroups(groups);
     }
 
     /** Every figure by block and property, in the coherent SI unit. */

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -201,8 +199,7 @@ class HandoutTest {
     }
 
     static Overrides groups(int groups) {
-        return new Overrides(OptionalInt.of(groups), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty());
+        return Overrides.NONE.withGroups(groups);
     }
 
     /** What the tables do not hold is said to be unknown and treated as hazardous. */

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
@@ -65,8 +64,8 @@ public final class Library {
 
     /** So many groups in a room of its own. */
     public static Overrides setting(int groups, String temperature, String pressure) {
-        return new Overrides(OptionalInt.of(groups), Optional.empty(), Optional.of(typed(temperature)), Optional.of(typed(pressure)), Optional.empty(),
-                Optional.empty());
+        return Overrides.NONE.withGroups(groups)
+                .withRoom(new Overrides.Air(Optional.of(typed(temperature)), Optional.of(typed(pressure)), Optional.empty(), Optional.empty()));
     }
 
     private static Typed typed(String text) {

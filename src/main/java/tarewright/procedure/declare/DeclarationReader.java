@@ -20,6 +20,7 @@ import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.procedure.syntax.SourceFile;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.quantity.QuantityText;
+import tarewright.setting.DayValue;
 import tarewright.tables.ReferenceTables;
 
 /** Reads a procedure's typed blocks into declarations. Never throws on what an author wrote. */
@@ -28,15 +29,22 @@ public final class DeclarationReader {
 
     private final FieldReader reader;
     private final SourceFile source;
+    private final List<TypedBlock> blocks;
 
-    private DeclarationReader(SourceFile source, ReferenceTables tables) {
+    private DeclarationReader(SourceFile source, List<DayValue> onTheDay, ReferenceTables tables) {
         this.source = source;
         this.reader = new FieldReader(tables);
+        this.blocks = DayValues.in(source.blocks(), onTheDay, reader);
     }
 
     /** The declarations of a file, and what is wrong with single blocks. */
     public static Found<Procedure> read(SourceFile source, ReferenceTables tables) {
-        DeclarationReader all = new DeclarationReader(source, tables);
+        return read(source, List.of(), tables);
+    }
+
+    /** The same with values as they are on the day in the place of those typed; one that no block has is a finding at its own place. */
+    public static Found<Procedure> read(SourceFile source, List<DayValue> onTheDay, ReferenceTables tables) {
+        DeclarationReader all = new DeclarationReader(source, onTheDay, tables);
         Procedure procedure = all.procedure();
         return new Found<>(procedure, all.reader.findings());
     }
@@ -48,12 +56,24 @@ public final class DeclarationReader {
         return new Found<>(room, reader.findings());
     }
 
+    /** Values on the day as they are typed on the command line or in a section, with the findings at its places. */
+    public static Found<List<DayValue>> onTheDay(List<Piece> pieces, ReferenceTables tables) {
+        FieldReader reader = new FieldReader(tables);
+        List<DayValue> values = DayValues.read(reader, pieces);
+        return new Found<>(values, reader.findings());
+    }
+
+    /** Whether the procedure has the block that a value on the day is of. */
+    public static boolean has(SourceFile source, DayValue value) {
+        return DayValues.meets(value, source.blocks());
+    }
+
     private Procedure procedure() {
         Front front = FrontReader.read(reader, source.front(), source.frontSpan());
         QuantityReader quantities = new QuantityReader(reader);
         ReactionReader reactions = new ReactionReader(reader);
         List<ReactionBlock> reactionBlocks = of("reaction").stream().map(reactions::read).toList();
-        List<QuantityBlock> quantityBlocks = Portions.followed(source.blocks().stream()
+        List<QuantityBlock> quantityBlocks = Portions.followed(blocks.stream()
                 .filter(b -> List.of("solid", "liquid", "solution", "gas").contains(b.type())).map(quantities::read).toList());
         List<ApparatusItem> apparatus = ApparatusReader.read(reader, of("apparatus"));
         of("section").forEach(b -> reader.note(new DeclareFinding.NotYet("section", b.typeSpan())));
@@ -66,7 +86,7 @@ public final class DeclarationReader {
     }
 
     private List<TypedBlock> of(String type) {
-        return source.blocks().stream().filter(b -> b.type().equals(type)).toList();
+        return blocks.stream().filter(b -> b.type().equals(type)).toList();
     }
 
     private Fields checked(TypedBlock block) {

@@ -172,4 +172,33 @@ public sealed interface DeclareFinding extends Finding {
             return "bad-shape";
         }
     }
+
+    /** A value on the day of something that the procedure does not have. @param known what could be set */
+    record UnknownDayValue(String text, List<String> suggestions, List<String> known, Span at) implements DeclareFinding {
+        public UnknownDayValue {
+            suggestions = List.copyOf(suggestions);
+            known = List.copyOf(known);
+        }
+
+        @Override
+        public String id() {
+            return "unknown-day-value";
+        }
+    }
+
+    /** A value on the day of something that is worked out from others. */
+    record DayValueDerived(String text, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "day-value-derived";
+        }
+    }
+
+    /** The same thing twice on one day. */
+    record DayValueTwice(String text, Span at, List<Span> also) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "day-value-twice";
+        }
+    }
 }

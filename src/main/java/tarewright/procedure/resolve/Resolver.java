@@ -74,7 +74,7 @@ public final class Resolver {
      * @param tables substances and their data
      */
     public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, ReferenceTables tables) {
-        Found<Procedure> declared = DeclarationReader.read(source, tables);
+        Found<Procedure> declared = DeclarationReader.read(source, overrides.onTheDay(), tables);
         Set<Finding> findings = new LinkedHashSet<>(declared.findings());
         Setting setting = Settings.of(declared.value().front(), overrides);
         Resolver resolver = new Resolver(name, declared.value(), setting, tables, findings);
