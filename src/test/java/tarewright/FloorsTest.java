@@ -25,7 +25,7 @@ class FloorsTest {
     /** Lowest first. A class may use its own floor and those before it. */
     private static final List<String> FLOORS = List.of("text", "finding", "exact", "quantity", "derivation", "chemistry",
             "safety", "tables",
-            "setting", "procedure.syntax", "procedure.expression", "procedure.declare", "procedure.resolve", "procedure.bench",
+            "setting", "procedure.syntax", "procedure.expression", "procedure.declare", "procedure.resolve", "procedure.bench", "procedure.prepare",
                     "procedure.check", "wording",
             "document", "print", "term", "command");
     private static final String[] CORE = packages("exact", "quantity", "derivation", "chemistry", "safety");

@@ -31,10 +31,12 @@ import tarewright.text.SourceText;
  * @param enthalpies of formation
  * @param saltSolubilities in water
  * @param acidConstants pKa of acids, of the acids of bases, of indicators
+ * @param practice how a preparation room usually works
  */
 public record ReferenceTables(Elements elements, Substances substances, Densities densities, List<CommercialStrength> strengths,
         List<GasSolubility> gasSolubilities, List<Virial> virials, List<FlammableLimits> flammableLimits,
-        FormationEnthalpies enthalpies, List<SaltSolubility> saltSolubilities, AcidConstants acidConstants) {
+        FormationEnthalpies enthalpies, List<SaltSolubility> saltSolubilities, AcidConstants acidConstants,
+        Practice practice) {
     public ReferenceTables {
         strengths = List.copyOf(strengths);
         gasSolubilities = List.copyOf(gasSolubilities);
@@ -86,6 +88,6 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
         Set<Composition> isomers = laid.value().isomers();
         return new Found<>(new ReferenceTables(elements, laid.value(), new Densities(densities.all(), isomers), strengths,
                 gasSolubilities, virials, flammableLimits, new FormationEnthalpies(enthalpies.all(), isomers), saltSolubilities,
-                new AcidConstants(acidConstants.all(), isomers)), laid.findings());
+                new AcidConstants(acidConstants.all(), isomers), practice), laid.findings());
     }
 }

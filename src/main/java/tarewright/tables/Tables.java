@@ -49,7 +49,7 @@ public final class Tables {
                 gases.stream().filter(row -> row.text("flammable").equals("yes")).map(Tables::flammable).toList(),
                 new FormationEnthalpies(Rows.of("thermo.csv").stream().map(Tables::enthalpy).toList(), isomers),
                 groups("solubility-salts.csv", "formula").stream().map(Tables::saltSolubility).toList(),
-                new AcidConstants(Rows.of("acid-base.csv").stream().map(Tables::acidConstant).toList(), isomers));
+                new AcidConstants(Rows.of("acid-base.csv").stream().map(Tables::acidConstant).toList(), isomers), Practice.load());
     }
 
     private static Collection<List<Row>> groups(String file, String column) {

@@ -1,0 +1,28 @@
+package tarewright.procedure.prepare;
+
+import java.util.List;
+import java.util.Optional;
+import tarewright.derivation.Figure;
+import tarewright.procedure.resolve.ResolvedQuantity;
+
+/**
+ * One substance or solution that is handed out.
+ *
+ * @param source the block whose bottle it is
+ * @param uses what is measured out of it
+ * @param each what one group takes in all its portions and runs
+ * @param total what the class takes, with spare
+ * @param ready the total rounded up to what is easily weighed or measured
+ * @param share what is put out for one group: its part of the spare in it, rounded down so that all shares together are no more than {@code ready}
+ * @param bottle the volume of a usual bottle that holds the share; empty for what is weighed, and for what no bottle holds
+ */
+public record Provision(ResolvedQuantity source, List<ResolvedQuantity> uses, Figure each, Figure total, Figure ready, Figure share,
+        Optional<Figure> bottle) {
+    public Provision {
+        uses = List.copyOf(uses);
+    }
+
+    public String name() {
+        return source.name();
+    }
+}

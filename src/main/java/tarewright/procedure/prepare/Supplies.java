@@ -1,0 +1,114 @@
+package tarewright.procedure.prepare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Origin;
+import tarewright.derivation.Step;
+import tarewright.derivation.Step.Power;
+import tarewright.derivation.Symbol;
+import tarewright.procedure.bench.OnTheBench;
+import tarewright.procedure.bench.OwnSolutions;
+import tarewright.procedure.bench.Taken;
+import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.quantity.Dimension;
+import tarewright.quantity.Unit;
+import tarewright.quantity.Units;
+import tarewright.setting.Setting;
+import tarewright.tables.Practice;
+
+/**
+ * What is got ready for one procedure in one setting.
+ *
+ * @param provisions what is handed out, in the order of the procedure; not what a group makes up itself
+ * @param equipment every thing of the apparatus blocks, in their order
+ * @param queues at balances that groups share
+ */
+public record Supplies(Resolved procedure, List<Provision> provisions, List<Equipment> equipment, List<BalanceQueue> queues) {
+    private static final Unit MILLILITRE = Units.symbol("mL").orElseThrow();
+
+    public Supplies {
+        provisions = List.copyOf(provisions);
+        equipment = List.copyOf(equipment);
+        queues = List.copyOf(queues);
+    }
+
+    public static Supplies of(Resolved procedure, OnTheBench bench) {
+        List<Provision> provisions = new ArrayList<>();
+        bench.taken().forEach(bottle -> provisions.addAll(handedOut(procedure, bottle)));
+        List<Equipment> equipment = procedure.procedure().apparatus().stream().map(i -> Equipment.of(i, procedure.setting())).toList();
+        return new Supplies(procedure, provisions, equipment, BalanceQueue.of(procedure, equipment));
+    }
+
+    public Optional<Provision> provision(String block) {
+        return provisions.stream().filter(p -> p.name().equals(block) || p.uses().stream().anyMatch(u -> u.name().equals(block))).findFirst();
+    }
+
+    /** By mass and by volume apart, where one bottle is measured out in both ways. */
+    private static List<Provision> handedOut(Resolved procedure, Taken bottle) {
+        Map<Dimension, Map<ResolvedQuantity, Figure>> byKind = new LinkedHashMap<>();
+        for (ResolvedQuantity use : bottle.uses()) {
+            boolean bottleOfOthers = procedure.quantities().stream().anyMatch(q -> q.block().portionOf()
+                    .filter(p -> p.value().equals(use.name())).isPresent());
+            if (!bottleOfOthers && !OwnSolutions.holds(procedure, use.block())) {
+                use.amount().ifPresent(a -> enter(byKind, use, a));
+            }
+        }
+        for (ResolvedQuantity own : OwnSolutions.of(procedure)) {
+            Optional<QuantityBlock> from = own.block().madeFrom().flatMap(n -> procedure.procedure().quantity(n.value()));
+            if (from.filter(f -> f == bottle.source().block()).isPresent() && !OwnSolutions.holds(procedure, from.get())) {
+                own.figure(Property.TAKEN).ifPresent(a -> enter(byKind, own, a));
+            }
+        }
+        return byKind.values().stream().map(uses -> provision(procedure, bottle.source(), uses)).toList();
+    }
+
+    private static void enter(Map<Dimension, Map<ResolvedQuantity, Figure>> byKind, ResolvedQuantity use, Figure amount) {
+        byKind.computeIfAbsent(amount.dimension(), d -> new LinkedHashMap<>()).put(use, amount);
+    }
+
+    private static Provision provision(Resolved procedure, ResolvedQuantity source, Map<ResolvedQuantity, Figure> uses) {
+        Setting setting = procedure.setting();
+        Practice practice = procedure.tables().practice();
+        List<Step.Term> terms = new ArrayList<>();
+        uses.forEach((use, amount) -> terms.add(new Step.Term((double) use.block().portions() * setting.runs(), amount)));
+        Figure first = terms.get(0).figure();
+        Figure each = terms.size() == 1 && terms.get(0).coefficient() == 1 ? first
+                : shownAs(Figure.of(named("each", source), first.unit(), new Step.Sum(terms)), first);
+        Figure spare = counted("spare", 1 + setting.spare());
+        Figure total = Figure.of(named("total", source), each.unit(),
+                new Step.Product(1, List.of(new Power(each, 1), new Power(counted("groups", setting.groups()), 1), new Power(spare, 1))));
+        Figure withSpare = Figure.of(named("each with spare", source), each.unit(),
+                new Step.Product(1, List.of(new Power(each, 1), new Power(spare, 1))));
+        Figure down = Rounded.down(withSpare, practice.figures(), named("share", source));
+        Figure share = down.value() < each.value() ? shownAs(each.as(named("share", source)), first) : down;
+        return new Provision(source, List.copyOf(uses.keySet()), each, total, Rounded.up(total, practice.figures(), named("ready", source)),
+                share, bottle(share, practice));
+    }
+
+    private static Figure shownAs(Figure figure, Figure like) {
+        return like.decimals().isPresent() ? figure.shownTo(Math.max(0, like.decimals().getAsInt())) : figure;
+    }
+
+    private static Symbol named(String letter, ResolvedQuantity source) {
+        return Symbol.ofName(letter, source.name());
+    }
+
+    private static Figure counted(String words, double number) {
+        return Figure.given(Symbol.words(words), Unit.ONE, number, new Origin.Counted());
+    }
+
+    private static Optional<Figure> bottle(Figure share, Practice practice) {
+        if (!share.dimension().equals(Dimension.VOLUME)) {
+            return Optional.empty();
+        }
+        return practice.bottles().stream().filter(v -> share.value() <= v * practice.fullest() * (1 + 1e-9)).findFirst()
+                .map(v -> Figure.given(Symbol.alone("V"), MILLILITRE, v, new Origin.Table("common practice, no source", false)).shownTo(0));
+    }
+}
