@@ -40,14 +40,15 @@ final class PrintCommand implements Callable<Integer> {
     private static final List<Sheet.Kind> KINDS = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY);
 
     /** What can be asked for. */
-    private static final List<Sheet.Kind> ALL = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY, Sheet.Kind.LABELS);
+    private static final List<Sheet.Kind> ALL = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY, Sheet.Kind.PREP,
+            Sheet.Kind.LABELS);
     @Spec
     private CommandSpec spec;
     @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*", description = "Procedures (files that end in .md), or folders of them.")
     private List<Path> files = List.of();
     @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "out", description = "Where the PDF files go (${DEFAULT-VALUE}).")
     private Path out = Path.of("out");
-    @Option(names = "--only", paramLabel = "KIND,…", split = ",", description = "Only these documents: handout, key, safety, labels.")
+    @Option(names = "--only", paramLabel = "KIND,…", split = ",", description = "Only these documents: handout, key, safety, prep, labels.")
     private List<String> only = List.of();
     @Option(names = "--large", description = "The handout and the safety panel in large print (18 points and more) as well.")
     private boolean large;
@@ -130,7 +131,7 @@ final class PrintCommand implements Callable<Integer> {
         Set<Sheet.Kind> kinds = EnumSet.noneOf(Sheet.Kind.class);
         for (String word : only) {
             kinds.add(ALL.stream().filter(k -> k.word().equals(word.strip().toLowerCase(Locale.ROOT))).findFirst()
-                    .orElseThrow(() -> new Inputs.Usage("--only takes handout, key, safety, labels, not `" + word + "`")));
+                    .orElseThrow(() -> new Inputs.Usage("--only takes handout, key, safety, prep, labels, not `" + word + "`")));
         }
         return kinds.isEmpty() ? EnumSet.copyOf(KINDS) : kinds;
     }

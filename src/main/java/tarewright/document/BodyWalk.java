@@ -62,6 +62,11 @@ final class BodyWalk {
         return pieces;
     }
 
+    /** The Markdown inside a block. */
+    List<Piece> inside(TypedBlock block) {
+        return walk(block.markdown());
+    }
+
     private List<Piece> walk(List<Part> parts) {
         depth++;
         List<Piece> pieces = new ArrayList<>();

@@ -20,7 +20,7 @@ public final class Documents {
     }
 
     /**
-     * The sheets asked for, in the order handout, key, safety, labels. Kinds that are not made here are left out, and so are labels where nothing
+     * The sheets asked for, in the order handout, key, safety, prep, labels. Kinds that are not made here are left out, and so are labels where nothing
      * needs one.
      *
      * @param warnings what the key tells the teacher at its end
@@ -41,6 +41,9 @@ public final class Documents {
         if (kinds.contains(Sheet.Kind.SAFETY)) {
             sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(procedure, false), country).pieces(), version,
                     footer));
+        }
+        if (kinds.contains(Sheet.Kind.PREP)) {
+            sheets.add(sheet(Sheet.Kind.PREP, procedure, new PrepSheet(Draft.of(procedure, true), country.rules()).pieces(), version, footer));
         }
         if (kinds.contains(Sheet.Kind.LABELS)) {
             LabelPaper paper = procedure.procedure().front().labels().orElse(LabelPaper.USUAL);

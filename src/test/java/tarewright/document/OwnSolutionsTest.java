@@ -56,7 +56,7 @@ class OwnSolutionsTest {
             """;
 
     @ParameterizedTest
-    @EnumSource(value = Sheet.Kind.class, names = {"HANDOUT", "KEY", "SAFETY"})
+    @EnumSource(value = Sheet.Kind.class, names = {"HANDOUT", "KEY", "SAFETY", "PREP"})
     void aSolutionThatAGroupMakesIsNoRowOfWhatIsHandedOut(Sheet.Kind kind) {
         String text = Fixture.text(Fixture.sheet(kind, LADDER));
         assertTrue(text.contains("| Sample U") || kind == Sheet.Kind.SAFETY && text.contains("Sample U"), text);

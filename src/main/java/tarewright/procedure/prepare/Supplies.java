@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
+import tarewright.derivation.Reason;
 import tarewright.derivation.Step;
 import tarewright.derivation.Step.Power;
 import tarewright.derivation.Symbol;
@@ -18,6 +19,7 @@ import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.quantity.Dimension;
+import tarewright.quantity.Rounding;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
 import tarewright.setting.Setting;
@@ -57,7 +59,7 @@ public record Supplies(Resolved procedure, List<Provision> provisions, List<Equi
             boolean bottleOfOthers = procedure.quantities().stream().anyMatch(q -> q.block().portionOf()
                     .filter(p -> p.value().equals(use.name())).isPresent());
             if (!bottleOfOthers && !OwnSolutions.holds(procedure, use.block())) {
-                use.amount().ifPresent(a -> enter(byKind, use, a));
+                use.figure(Property.LENGTH).or(use::amount).ifPresent(a -> enter(byKind, use, a));
             }
         }
         for (ResolvedQuantity own : OwnSolutions.of(procedure)) {
@@ -82,14 +84,24 @@ public record Supplies(Resolved procedure, List<Provision> provisions, List<Equi
         Figure each = terms.size() == 1 && terms.get(0).coefficient() == 1 ? first
                 : shownAs(Figure.of(named("each", source), first.unit(), new Step.Sum(terms)), first);
         Figure spare = counted("spare", 1 + setting.spare());
-        Figure total = Figure.of(named("total", source), each.unit(),
+        Figure exact = Figure.of(named("total", source), each.unit(),
                 new Step.Product(1, List.of(new Power(each, 1), new Power(counted("groups", setting.groups()), 1), new Power(spare, 1))));
         Figure withSpare = Figure.of(named("each with spare", source), each.unit(),
                 new Step.Product(1, List.of(new Power(each, 1), new Power(spare, 1))));
         Figure down = Rounded.down(withSpare, practice.figures(), named("share", source));
         Figure share = down.value() < each.value() ? shownAs(each.as(named("share", source)), first) : down;
-        return new Provision(source, List.copyOf(uses.keySet()), each, total, Rounded.up(total, practice.figures(), named("ready", source)),
+        return new Provision(source, List.copyOf(uses.keySet()), each, lastDigitUp(exact, each, source), Rounded.up(exact, practice.figures(), named("ready", source)),
                 share, bottle(share, practice));
+    }
+
+    /** No digit that is not shown is lacking. */
+    private static Figure lastDigitUp(Figure exact, Figure each, ResolvedQuantity source) {
+        if (each.decimals().isEmpty()) {
+            return exact;
+        }
+        int decimals = Math.max(0, each.decimals().getAsInt());
+        Rounding up = new Rounding(Rounding.Direction.UP, each.unit().factor() / Math.pow(10, decimals));
+        return Figure.of(named("total", source), each.unit(), new Step.Set(exact, up, Reason.ENOUGH)).shownTo(decimals);
     }
 
     private static Figure shownAs(Figure figure, Figure like) {

@@ -1,0 +1,247 @@
+package tarewright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tarewright.derivation.Figure;
+import tarewright.procedure.bench.BenchSafety;
+import tarewright.procedure.bench.OwnSolutions;
+import tarewright.procedure.declare.AnswerBlock;
+import tarewright.procedure.prepare.BalanceQueue;
+import tarewright.procedure.prepare.Equipment;
+import tarewright.procedure.prepare.Provision;
+import tarewright.procedure.prepare.Supplies;
+import tarewright.procedure.syntax.Part;
+import tarewright.procedure.syntax.TypedBlock;
+import tarewright.safety.Rulebook;
+import tarewright.setting.Setting;
+
+/**
+ * The technician's sheet, in the order of the work: the week before, the day before, the day, afterwards. It is open: what the students find out
+ * stands in it, since somebody has to make it.
+ */
+final class PrepSheet implements Filling {
+    private static final int BLANK = 9;
+
+    private final Draft draft;
+    private final Bench bench;
+    private final Hazards hazards;
+    private final Labels labels;
+    private final Rulebook rules;
+    private final Supplies supplies;
+
+    PrepSheet(Draft draft, Rulebook rules) {
+        this.draft = draft;
+        this.rules = rules;
+        this.bench = Bench.of(draft, rules);
+        this.hazards = new Hazards(draft);
+        this.labels = new Labels(draft);
+        this.supplies = Supplies.of(draft.procedure(), bench.things());
+    }
+
+    List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>(List.of(forWhom(), said()));
+        pieces.add(new Piece.FormLine(List.of(new Piece.FormField(draft.say("prep.class-on"), 3), new Piece.FormField(draft.say("prep.made-by"), 3), new Piece.FormField(draft.say("prep.made-on"), 2),
+                new Piece.FormField(draft.say("prep.checked-by"), 3))));
+        pieces.addAll(weekBefore());
+        pieces.addAll(handling());
+        pieces.addAll(dayBefore());
+        pieces.addAll(theDay());
+        pieces.addAll(afterwards());
+        return pieces;
+    }
+
+    // --- for whom
+
+    private Piece forWhom() {
+        Setting setting = draft.procedure().setting();
+        List<List<Text>> parts = new ArrayList<>();
+        if (!setting.section().isEmpty()) {
+            parts.add(Text.words(draft.say("prep.section", "section", setting.section())));
+        }
+        parts.add(Text.words(draft.say("prep.groups", "groups", setting.groups(), "size", setting.groupSize())));
+        if (setting.runs() > 1) {
+            parts.add(Text.words(draft.say("prep.runs", "runs", setting.runs())));
+        }
+        parts.add(Text.words(draft.say("prep.spare", "spare", draft.numbers().printedNumber(100 * setting.spare()))));
+        parts.add(Text.words(draft.say("prep.room", "temperature", draft.numbers().printed(setting.room().temperature()), "pressure",
+                draft.numbers().printed(setting.room().pressure()))));
+        return new Piece.Paragraph(List.of(new Text.Strong(Typeset.joined(parts, "; "))));
+    }
+
+    private Piece said() {
+        return draft.paragraph("prep.said", "figures", draft.procedure().tables().practice().figures());
+    }
+
+    // --- the week before
+
+    private List<Piece> weekBefore() {
+        List<List<List<Text>>> rows = new ArrayList<>();
+        for (Provision provision : supplies.provisions()) {
+            rows.add(List.of(name(provision), shown(provision.each()), shown(provision.total()),
+                    List.of(new Text.Quantity(draft.numbers().printed(provision.ready()))), blank("prep.used"), blank("prep.left-over")));
+        }
+        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-week")));
+        List<List<Piece>> steps = new ArrayList<>(List.of(step("prep.check-shelf")));
+        List<String> usedUp = supplies.equipment().stream().filter(e -> e.item().usedUp())
+                .map(e -> draft.say("prep.counted", "item", e.item().words(), "count", e.total())).toList();
+        if (!usedUp.isEmpty()) {
+            steps.add(step("prep.check-used-up", "items", String.join("; ", usedUp)));
+        }
+        pieces.add(new Piece.Steps(1, steps));
+        if (!rows.isEmpty()) {
+            pieces.add(new Piece.Table(Text.words(draft.say("prep.totals")), heads("expect.what", "totals.each", "totals.class", "prep.ready",
+                    "prep.used", "prep.left-over"), rows, List.of(false, true, true, true, false, false), true, Piece.Use.FILL));
+        }
+        return pieces;
+    }
+
+    // --- what is dangerous to handle
+
+    private List<Piece> handling() {
+        List<Bottle> handled = bench.bottles().stream().filter(b -> b.uses().isEmpty()
+                || b.uses().stream().anyMatch(u -> !OwnSolutions.holds(draft.procedure(), u.block()))).toList();
+        List<Piece> boxes = handled.stream().filter(b -> !b.verdict().harmless()).<Piece>map(b -> hazards.box(b, List.of(), false)).toList();
+        BenchSafety all = BenchSafety.of(draft.procedure(), rules);
+        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-hazards"), draft.paragraph("safety.data-sheets")));
+        all.stocks().forEach(s -> pieces.add(hazards.box(new Bottle(draft.prose().of(s.name()),
+                s.strength().map(draft.prose()::of).orElse(List.of()), List.of(), s.verdict(), false, s.makes(), Optional.empty()),
+                Text.words(draft.say("prep.stock")), false)));
+        pieces.addAll(boxes);
+        pieces.addAll(hazards.harmless(handled));
+        pieces.addAll(new Apart(draft).pieces(bench, rules));
+        return pieces;
+    }
+
+    // --- the day before
+
+    private List<Piece> dayBefore() {
+        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-day-before")));
+        BodyWalk walk = new BodyWalk(draft, this);
+        Part.walk(draft.procedure().procedure().source().body(), part -> {
+            if (part instanceof TypedBlock block && block.type().equals("prep")) {
+                pieces.add(new Piece.Note(draft.say("prep.notes"), walk.inside(block)));
+            }
+        });
+        Grid bottles = new Grid(draft, "prep.bottles").words("expect.what").numbers("prep.share", "prep.containers").words("prep.container");
+        for (Provision provision : supplies.provisions()) {
+            boolean drops = provision.each().unit().symbol().startsWith("drop");
+            Optional<Figure> bottle = provision.bottle().filter(b -> !drops);
+            bottles.row(name(provision), shown(provision.share()),
+                    drops ? List.of() : Text.words(Integer.toString(draft.procedure().setting().groups())),
+                    Text.words(drops ? draft.say("prep.dropping-bottle") : bottle.map(b -> draft.say("prep.bottle", "volume", draft.numbers().printed(b)))
+                            .orElseGet(() -> draft.say(provision.bottle().isPresent() || isVolume(provision) ? "prep.large" : "prep.vial"))));
+        }
+        pieces.addAll(bottles.pieces());
+        pieces.add(new Piece.Steps(1, List.of(step("prep.portion"), step("prep.label"))));
+        return pieces;
+    }
+
+    private static boolean isVolume(Provision provision) {
+        return provision.each().dimension().equals(tarewright.quantity.Dimension.VOLUME);
+    }
+
+    // --- the day
+
+    private List<Piece> theDay() {
+        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-day")));
+        Grid tray = new Grid(draft, "prep.tray").words("expect.what").numbers("prep.on-tray", "prep.for-class");
+        Grid shared = new Grid(draft, "prep.shared").words("expect.what").numbers("prep.for-class");
+        Grid front = new Grid(draft, "prep.front").words("expect.what").numbers("prep.for-class");
+        for (Equipment thing : supplies.equipment()) {
+            List<Text> words = Text.words(thing.item().words());
+            List<Text> total = Text.words(Integer.toString(thing.total()));
+            switch (thing.place()) {
+                case TRAY -> tray.row(words, Text.words(Integer.toString(thing.onTray())), total);
+                case SHARED -> shared.row(Text.words(draft.say("prep.shared-by", "item", thing.item().words(), "count", thing.item().share().count(),
+                        "groups", thing.item().share().perGroups())), total);
+                default -> front.row(words, total);
+            }
+        }
+        pieces.addAll(tray.pieces());
+        pieces.addAll(shared.pieces());
+        pieces.addAll(front.pieces());
+        supplies.queues().forEach(q -> pieces.add(queue(q)));
+        return pieces;
+    }
+
+    private Piece queue(BalanceQueue queue) {
+        return draft.paragraph(queue.balances() == 1 ? "prep.queue-one" : "prep.queue", "balances", queue.balances(), "item", queue.item().words(),
+                "time", draft.numbers().printed(queue.time().shownTo(0)), "weighings", queue.weighings(), "one",
+                draft.numbers().printed(queue.oneWeighing()));
+    }
+
+    // --- afterwards
+
+    private List<Piece> afterwards() {
+        List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-after")));
+        List<List<Piece>> waste = new ArrayList<>();
+        WasteWords words = new WasteWords(draft);
+        draft.procedure().procedure().wastes().forEach(w -> waste.add(List.of(new Piece.Paragraph(words.sentences(w)))));
+        waste.addAll(new LeftOvers(draft, rules).sentences(bench));
+        waste.add(List.of(draft.paragraph("waste.local-rules")));
+        pieces.add(new Piece.Bullets(waste));
+        List<List<List<Text>>> back = supplies.equipment().stream().filter(Equipment::comesBack)
+                .map(e -> List.of(Text.words(e.item().words()), Text.words(Integer.toString(e.total())), blank("prep.came-back"), blank("prep.washed")))
+                .toList();
+        if (!back.isEmpty()) {
+            pieces.add(new Piece.Table(Text.words(draft.say("prep.returns")), heads("expect.what", "prep.put-out", "prep.came-back", "prep.washed"),
+                    back, List.of(false, true, false, false), true, Piece.Use.READ));
+        }
+        pieces.add(new Piece.Steps(1, List.of(step("prep.put-away"), step("prep.write-back"))));
+        return pieces;
+    }
+
+    // --- words
+
+    /** As on the bottle, and what is in it where the bottle does not say. */
+    private List<Text> name(Provision provision) {
+        List<Text> label = labels.label(provision.source().block());
+        boolean masked = provision.source().block().labelAs().isPresent();
+        Optional<String> really = labels.matter(provision.source().block()).map(m -> m.name()).filter(n -> masked && !Plain.of(label).contains(n));
+        return really.isEmpty() ? label : draft.compose("prep.really", Map.of("label", label, "name", draft.prose().of(really.get())));
+    }
+
+    private List<Text> shown(Figure figure) {
+        return Text.words(draft.numbers().printed(figure));
+    }
+
+    private List<Text> blank(String key) {
+        return List.of(new Text.Blank(BLANK, draft.say("blank.for", "what", draft.say(key))));
+    }
+
+    private List<Piece> step(String key, Object... named) {
+        return List.of(draft.paragraph(key, named));
+    }
+
+    private List<List<Text>> heads(String... keys) {
+        List<List<Text>> heads = new ArrayList<>();
+        for (String key : keys) {
+            heads.add(Text.words(draft.say(key)));
+        }
+        return heads;
+    }
+
+    // --- what the author's notes for the technician may hold
+
+    @Override
+    public List<Text> blank(String what, Figure expected, String head) {
+        return shown(expected);
+    }
+
+    @Override
+    public List<Text> hidden(String what, Figure figure) {
+        return shown(figure);
+    }
+
+    @Override
+    public List<Piece> space(AnswerBlock answer) {
+        return List.of();
+    }
+
+    @Override
+    public boolean shows(TypedBlock block) {
+        return block.type().equals("prep");
+    }
+}

@@ -1,0 +1,146 @@
+package tarewright.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tarewright.procedure.bench.Naming;
+import tarewright.procedure.bench.OnTheBench;
+import tarewright.procedure.prepare.Equipment;
+import tarewright.procedure.prepare.Provision;
+import tarewright.procedure.prepare.Supplies;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.setting.Setting;
+import tarewright.tables.HazardTables;
+
+/** The technician's sheet: how much of everything, in what, how many of each thing. Assumptions of the preparation room: common practice, no source. */
+class PrepSheetTest {
+    private static final String WORK = """
+            ---
+            title: Work
+            groups: 14
+            group size: 3
+            runs: 2
+            spare: 15 %
+            ---
+            ```apparatus
+            balance: balance; reads to 0.001 g; two per class
+            cylinder: measuring cylinder, 25 mL; graduation 0.5 mL; one per group
+            bath: water bath; one per 4 groups
+            paper: filter paper; two per group; used up
+            gloves: gloves, pair; one per student; used up
+            goggles: goggles; one per student
+            strip: pH strip; one per group; kept
+            ```
+
+            ```reaction dissolving
+            Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)
+            ```
+
+            ```solid metal
+            substance: magnesium
+            mass: 0.050 g
+            weigh with: balance
+            ```
+
+            ```solution acid
+            solute: HCl
+            strength: 1.0 mol/L
+            volume: 12.5 mL
+            measure with: cylinder
+            ```
+
+            ```reading weighed
+            of: mass of metal
+            read with: balance
+            ```
+
+            1. Put {metal} into {acid}.
+
+            ```waste
+            of: dissolving
+            into: dilute acid waste
+            ```
+
+            ```prep
+            Make up {class total of acid}.
+            ```
+            """;
+
+    /**
+     * By hand: 12.5 mL × 2 runs = 25.0 mL; × 14 × 1.15 = 402.5 mL, two figures up 410 mL; a share of 28.75 mL, down 28 mL, in a 50 mL bottle.
+     * 0.050 g × 2 × 14 × 1.15 = 1.610 g, up 1.7 g. Papers 2 × 2 × 14 × 1.15 = 64.4, gloves 3 × 2 × 14 × 1.15 = 96.6; goggles 3 × 14.
+     * 14 groups weigh twice at two balances: 14 turns of 90 s are 21 min.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"14 groups of 3; 2 runs each; 15 % to spare",
+        "| hydrochloric acid (1.0 mol/L) | 25.0 mL | 402.5 mL | «410 mL» |", "| magnesium | 0.100 g | 1.610 g | «1.7 g» |",
+        "| hydrochloric acid (1.0 mol/L) | 28 mL | 14 | bottle, 50 mL |", "filter paper × 65; gloves, pair × 97", "| goggles | 3 | 42 |",
+        "| water bath (1 for 4 groups) | 4 |", "| balance | 2 |", "about 21 min in all, if each group weighs 2 times and one weighing takes 90 s",
+        "Make up 402.5 mL.", "Put what is left after the reaction into: dilute acid waste.", "H228"})
+    void holds(String line) {
+        String sheet = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, WORK));
+        assertTrue(sheet.contains(line), sheet);
+    }
+
+    @Test
+    void whatIsUsedUpOrKeptDoesNotComeBack() {
+        String sheet = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, WORK));
+        String back = sheet.substring(sheet.indexOf("What comes back"));
+        assertTrue(back.contains("| goggles | 42 |"), back);
+        assertTrue(Stream.of("filter paper", "gloves", "pH strip").noneMatch(back::contains), back);
+    }
+
+    static Stream<Path> library() throws Exception {
+        try (Stream<Path> files = Files.list(Path.of("procedures"))) {
+            return files.filter(f -> f.toString().endsWith(".md")).sorted().toList().stream();
+        }
+    }
+
+    /** In decimal arithmetic, from the amounts as they are shown: groups × runs × portions × amount × (1 + spare), then two figures upward. */
+    @ParameterizedTest
+    @MethodSource("library")
+    void everyTotalIsGroupsTimesAmountWithSpareRoundedUp(Path file) throws Exception {
+        Resolved procedure = Fixture.resolve(Files.readString(file));
+        Setting setting = procedure.setting();
+        Supplies supplies = Supplies.of(procedure, OnTheBench.of(procedure, HazardTables.of("").rules(), Naming.USUAL));
+        assertTrue(!supplies.provisions().isEmpty());
+        for (Provision provision : supplies.provisions()) {
+            BigDecimal each = BigDecimal.ZERO;
+            for (ResolvedQuantity use : provision.uses()) {
+                double amount = use.figure(Property.LENGTH).or(use::amount).orElseThrow().shownValue();
+                each = each.add(new BigDecimal(amount, MathContext.DECIMAL32).multiply(BigDecimal.valueOf((long) setting.runs() * use.block().portions())));
+            }
+            BigDecimal total = each.multiply(BigDecimal.valueOf(setting.groups())).multiply(BigDecimal.ONE.add(BigDecimal.valueOf(setting.spare())));
+            double unit = provision.each().unit().factor() / provision.uses().get(0).figure(Property.LENGTH)
+                    .or(provision.uses().get(0)::amount).orElseThrow().unit().factor();
+            assertEquals(total.round(new MathContext(2, RoundingMode.CEILING)).doubleValue(), provision.ready().shownValue() * unit,
+                    1e-9 * total.doubleValue(), provision.name());
+            assertTrue(provision.share().value() * setting.groups() <= provision.ready().value() * (1 + 1e-9), provision.name());
+            assertTrue(provision.share().value() >= provision.each().value() * (1 - 1e-9), provision.name());
+        }
+    }
+
+    /** 1 to 40 groups: one for every four, the last four may be fewer. */
+    @Test
+    void whatIsSharedIsEnoughForTheLastGroups() {
+        for (int groups = 1; groups <= 40; groups++) {
+            Resolved procedure = Fixture.resolve(WORK.replace("groups: 14", "groups: " + groups));
+            List<Equipment> all = Supplies.of(procedure, OnTheBench.of(procedure, HazardTables.of("").rules(), Naming.USUAL)).equipment();
+            int baths = all.stream().filter(e -> e.item().name().equals("bath")).findFirst().orElseThrow().total();
+            assertTrue(baths * 4 >= groups && (baths - 1) * 4 < groups, groups + " groups, " + baths + " baths");
+        }
+    }
+}
