@@ -9,8 +9,8 @@ import tarewright.procedure.resolve.ResolvedAnswer;
 import tarewright.procedure.syntax.TypedBlock;
 
 /**
- * The student's sheet filled in: each answer in the room that the student has for it, no more, so that the pages of the key break as those of
- * the handout. What does not fit there stands among the answers behind it.
+ * The student's sheet filled in: each answer in the room that the student has for it, no more, so that the pages of the key
+ * break as those of the handout. What does not fit there stands among the answers behind it.
  */
 final class FilledIn implements Filling {
     /** In letters; a written line of a handout is 7 mm or more high, a line of print here 4.4 mm. */
@@ -69,6 +69,11 @@ final class FilledIn implements Filling {
     private List<Text> fitting(List<Text> text, int lines) {
         int room = LINE * Math.max(1, (int) (lines * PRINTED_PER_RULED));
         return Plain.of(text).length() <= room ? text : Text.words(draft.say("answer.behind"));
+    }
+
+    @Override
+    public boolean plots() {
+        return true;
     }
 
     @Override

@@ -19,6 +19,9 @@ interface Filling {
     /** A figure that the students are to find, where the text speaks of it. @param what as the author refers to it */
     List<Text> hidden(String what, Figure figure);
 
+    /** Whether what is expected is drawn on a graph. */
+    boolean plots();
+
     /** What follows a question. */
     List<Piece> space(AnswerBlock answer);
 

@@ -103,12 +103,20 @@ final class Handout implements Filling {
         return lines == 0 ? List.of() : List.of(new Piece.RuledLines(lines, draft.say("lines.for-answer")));
     }
 
-    /** The author's number of lines; else a line for each step of a calculation that earns a mark, two for each mark of an answer in words. */
+    /**
+     * The author's number of lines; else a line for each step of a calculation that earns a mark, two for each mark of an
+     * answer in words.
+     */
     static int lines(AnswerBlock answer) {
         int marks = Math.max(1, answer.marks().orElse(1));
         int usual = answer.sought() instanceof AnswerBlock.InWords ? LINES_FOR_MARK * marks
                 : Math.min(Math.max(2, marks), MOST_LINES_FOR_VALUE);
         return answer.lines().orElse(usual);
+    }
+
+    @Override
+    public boolean plots() {
+        return false;
     }
 
     @Override

@@ -87,6 +87,11 @@ final class KeyAnswer implements Filling {
     }
 
     @Override
+    public boolean plots() {
+        return true;
+    }
+
+    @Override
     public boolean shows(TypedBlock block) {
         return block.type().equals("key");
     }

@@ -60,7 +60,8 @@ public sealed interface Piece {
     }
 
     /**
-     * A student's sheet inside another document: on pages of its own, set as a handout is, so that it breaks where the handout breaks.
+     * A student's sheet inside another document: on pages of its own, set as a handout is, so that it breaks where the
+     * handout breaks.
      *
      * @param kindName what it is, as printed above its title
      * @param title the procedure's title
@@ -86,7 +87,8 @@ public sealed interface Piece {
      * @param rows body cells; the first cell of a row is its head if {@code rowHeads}
      * @param right one flag for each column: set flush right
      */
-    record Table(List<Text> caption, List<List<Text>> head, List<List<List<Text>>> rows, List<Boolean> right, boolean rowHeads, Use use) implements Piece {
+    record Table(List<Text> caption, List<List<Text>> head, List<List<List<Text>>> rows, List<Boolean> right,
+            boolean rowHeads, Use use) implements Piece {
         public Table {
             caption = List.copyOf(caption);
             head = head.stream().map(List::copyOf).toList();
@@ -119,7 +121,10 @@ public sealed interface Piece {
         }
     }
 
-    /** One worked line: {@code n(Mg)} and {@code = m / M = 0.079 g / 24.305 g/mol = 3.25 mmol}; a remark says why, often empty. */
+    /**
+     * One worked line: {@code n(Mg)} and {@code = m / M = 0.079 g / 24.305 g/mol = 3.25 mmol}; a remark says why, often
+     * empty.
+     */
     record WorkedLine(List<Text> left, List<Text> right, String remark) {
         public WorkedLine {
             left = List.copyOf(left);
@@ -152,7 +157,8 @@ public sealed interface Piece {
      * @param basis which rule gave them; or that nothing is known
      * @param known false: hazards not known, treat as hazardous
      */
-    record Hazard(List<Text> name, List<Text> detail, List<String> pictograms, String signalWord, List<String> statements, String basis, boolean known) implements Piece {
+    record Hazard(List<Text> name, List<Text> detail, List<String> pictograms, String signalWord,
+            List<String> statements, String basis, boolean known) implements Piece {
         public Hazard {
             name = List.copyOf(name);
             detail = List.copyOf(detail);
@@ -172,7 +178,8 @@ public sealed interface Piece {
     }
 
     /**
-     * What is read from across the room, large: the strongest signal word, every pictogram with what it stands for, what to wear and have at hand.
+     * What is read from across the room, large: the strongest signal word, every pictogram with what it stands for, what to
+     * wear and have at hand.
      *
      * @param word as printed; that nothing is classified, where nothing is
      * @param marks pictograms of all that is on the bench, each once
@@ -191,6 +198,40 @@ public sealed interface Piece {
 
     /** A vector drawing of ours. @param svg flat colours, no script, no text; @param spoken its text alternative */
     record Drawing(String svg, String spoken, double widthMillimetres, double heightMillimetres) implements Piece {
+    }
+
+    /**
+     * Ruled axes. In the key with what is expected on them.
+     *
+     * @param points in shares of both axes, from 0 to 1
+     * @param line its corners, in the same shares; empty for none
+     * @param spoken the text alternative of the drawing
+     */
+    record Graph(Axis x, Axis y, List<Spot> points, List<Spot> line, String spoken) implements Piece {
+        public Graph {
+            points = List.copyOf(points);
+            line = List.copyOf(line);
+        }
+    }
+
+    /**
+     * An axis of a graph.
+     *
+     * @param name with its unit
+     * @param numbers along it, at even distances from end to end; empty ones where the students number it themselves; two or more
+     * @param parts into which the ruling parts each distance
+     */
+    record Axis(String name, List<String> numbers, int parts) {
+        public Axis {
+            numbers = List.copyOf(numbers);
+            if (numbers.size() < 2 || parts < 1) {
+                throw new IllegalArgumentException("an axis without a length");
+            }
+        }
+    }
+
+    /** A place on a graph, in shares of its axes. */
+    record Spot(double x, double y) {
     }
 
     /** Pieces that stay together on one page. */
@@ -212,7 +253,8 @@ public sealed interface Piece {
     }
 
     /**
-     * Bottle labels in a grid that covers the page, row by row; as many pages as they need. They stand alone in a sheet of labels.
+     * Bottle labels in a grid that covers the page, row by row; as many pages as they need. They stand alone in a sheet of
+     * labels.
      *
      * @param grid where the labels of the paper lie
      */

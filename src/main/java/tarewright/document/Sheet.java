@@ -17,15 +17,15 @@ import java.util.List;
  * @param size of the print
  * @param pieces the content
  */
-public record Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper, String footer,
-        PageWords pageWord, Size size, List<Piece> pieces) {
+public record Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper,
+        String footer, PageWords pageWord, Size size, List<Piece> pieces) {
     public Sheet {
         pieces = List.copyOf(pieces);
     }
 
     /** A sheet in ordinary print. */
-    public Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper, String footer,
-            PageWords pageWord, List<Piece> pieces) {
+    public Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper,
+            String footer, PageWords pageWord, List<Piece> pieces) {
         this(kind, title, kindName, code, version, language, paper, footer, pageWord, Size.USUAL, pieces);
     }
 

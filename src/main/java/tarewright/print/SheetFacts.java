@@ -169,6 +169,8 @@ final class SheetFacts {
             fields.put("columns", Aside.columns(signs).stream().map(this::values).toList());
         } else if (record instanceof Piece.WallMark mark) {
             fields.put("picture", pictures.pictogram(mark.code()).get("picture"));
+        } else if (record instanceof Piece.Graph graph) {
+            fields.putAll(new GraphDrawing(graph).facts(pictures));
         } else if (record instanceof Piece.Drawing drawing) {
             fields.put("picture", pictures.drawing(drawing));
         } else if (record instanceof Piece.FormLine form) {

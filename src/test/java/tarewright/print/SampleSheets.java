@@ -178,6 +178,10 @@ final class SampleSheets {
         pieces.add(new Piece.NewPage());
         pieces.add(h(2, "Notes"));
         pieces.add(new Piece.RuledLines(3, "space for notes"));
+        pieces.add(new Piece.Graph(new Piece.Axis("mass of ribbon / g", List.of("0", "0.02", "0.04", "0.06"), 4),
+                new Piece.Axis("volume of gas / mL", List.of("0", "20", "40", "60", "80"), 4), List.of(new Piece.Spot(0.5, 0.4)),
+                List.of(new Piece.Spot(0, 0), new Piece.Spot(1, 0.8)),
+                "Axes to plot on: mass of ribbon / g along, volume of gas / mL up. Expected: 0.03 along and 32 up."));
         pieces.add(new Piece.Leaf("Handout, filled in", "H1", new Piece.Heading(2, t("Hydrogen from magnesium ribbon")), List.of(h(2, "Questions"),
                 new Piece.Question("1", "2 marks", List.of(p(t("How many moles of magnesium did you use?"))),
                         List.of(new Piece.Written(2, List.of(filled("3.25 mmol"), w(" Accept 3.1 to 3.4 mmol.")))), List.of()))));
