@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
@@ -48,7 +49,9 @@ final class Workshop {
     private final Outside outside;
     private final Overrides overrides;
     private final Set<String> known = FindingWords.in("en").ids();
-    private final ReferenceTables packed = Tables.load();
+    /** Both are read while the procedure itself is read: together they take longer than anything else that a single file needs. */
+    private final CompletableFuture<ReferenceTables> packed = CompletableFuture.supplyAsync(Tables::load);
+    private final CompletableFuture<CountryRules> usualCountry = CompletableFuture.supplyAsync(() -> HazardTables.of(""));
     private final Map<String, CountryRules> countries = new HashMap<>();
     private final Map<String, Found<CountryRules>> hazards = new HashMap<>();
 
@@ -61,8 +64,8 @@ final class Workshop {
     Found<Resolved> resolve(InputFile file) {
         List<Finding> findings = new ArrayList<>();
         SourceText text = text(file, findings);
-        ReferenceTables tables = tables(file, findings);
         Found<SourceFile> source = Reader.read(text);
+        ReferenceTables tables = tables(file, findings);
         findings.addAll(source.findings());
         Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), overrides, tables);
         findings.addAll(resolved.findings());
@@ -103,7 +106,7 @@ final class Workshop {
     /** Read once for each folder and country, when they are first asked for. */
     private Found<CountryRules> hazards(InputFile file, Resolved procedure) {
         String code = procedure.setting().country();
-        CountryRules packedRules = countries.computeIfAbsent(code, HazardTables::of);
+        CountryRules packedRules = code.isEmpty() ? usualCountry.join() : countries.computeIfAbsent(code, HazardTables::of);
         Optional<Path> own = own(file, OWN_HAZARDS);
         return own.isEmpty() ? new Found<>(packedRules, List.of())
                 : hazards.computeIfAbsent(code + "/" + own.get(), k -> over(packedRules, own.get()));
@@ -170,16 +173,16 @@ final class Workshop {
     private ReferenceTables tables(InputFile file, List<Finding> findings) {
         Optional<Path> own = own(file, OWN_SUBSTANCES);
         if (own.isEmpty()) {
-            return packed;
+            return packed.join();
         }
         try {
             String csv = new String(outside.read(own.get(), MOST_BYTES), StandardCharsets.UTF_8);
-            Found<ReferenceTables> with = packed.withOwn(csv, OWN_SUBSTANCES);
+            Found<ReferenceTables> with = packed.join().withOwn(csv, OWN_SUBSTANCES);
             findings.addAll(with.findings());
             return with.value();
         } catch (IOException e) {
             findings.add(Unreadable.NO_ACCESS.finding(new SourceText(OWN_SUBSTANCES, "").span(0, 0)));
-            return packed;
+            return packed.join();
         }
     }
 }
