@@ -20,7 +20,9 @@ interface Filling {
     List<Text> hidden(String what, Figure figure);
 
     /** Whether what is expected is drawn on a graph. */
-    boolean plots();
+    default boolean plots() {
+        return false;
+    }
 
     /** What follows a question. */
     List<Piece> space(AnswerBlock answer);
