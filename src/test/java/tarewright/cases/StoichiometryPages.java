@@ -118,7 +118,8 @@ final class StoichiometryPages {
             fields.add(matter + s);
         }
         if (kind(species).equals("solution")) {
-            fields.add("strength: " + row.given().getOrDefault("conc_" + s, "1.0 mol/L"));
+            // What is to be found out stands in with a strength that dissolves.
+            fields.add("strength: " + row.given().getOrDefault("conc_" + s, s.equals("Ca(OH)2") ? "0.010 mol/L" : "1.0 mol/L"));
         }
         if (row.has("density_" + s)) {
             fields.add("density: " + row.get("density_" + s));

@@ -203,6 +203,12 @@ class CommandTest {
         // 0.081 g is 3.3326 mmol; twice that, one and a half times over, at 0.5 mol/L is 19.996 mL, up to the next millilitre.
         assertEquals(20, node.at("/quantities/acid/figures/volume/value").asDouble(), 1e-9);
         assertEquals(20 * 14 * 1.1, node.at("/quantities/acid/figures/class total/value").asDouble(), 1e-6);
+        // 308 mL, made in a flask of 500 mL: 0.25 mol of acid, in and out, to the division of what measures it.
+        assertEquals(308, node.at("/recipes/acid/needed/value").asDouble(), 1e-6);
+        assertEquals(500, node.at("/recipes/acid/volume/value").asDouble(), 1e-6);
+        JsonNode line = node.at("/recipes/acid/batches/0/check");
+        assertEquals(0.25, line.at("/out/value").asDouble() * (line.at("/out/unit").asText().equals("mmol") ? 1e-3 : 1), 1e-9);
+        assertEquals(line.at("/out/value").asDouble(), line.at("/in/value").asDouble(), 0.01 * line.at("/out/value").asDouble());
         assertEquals("ribbon", node.at("/reactions/dissolving/limiting").asText());
         assertEquals("Mg(s) + 2 HCl(aq) -> MgCl2(aq) + H2(g)", node.at("/reactions/dissolving/equation").asText());
         assertEquals(3.3326, node.at("/answers/0/value/value").asDouble(), 0.0001);
@@ -217,7 +223,7 @@ class CommandTest {
         compare("", few, many, moved);
         assertFalse(moved.isEmpty());
         for (String path : moved) {
-            assertTrue(path.startsWith("/setting/groups") || path.contains("/class total/"), path);
+            assertTrue(path.startsWith("/setting/groups") || path.startsWith("/recipes/") || path.contains("/class total/"), path);
         }
         assertTrue(moved.stream().anyMatch(p -> p.contains("acid/figures/class total/value")), moved.toString());
     }

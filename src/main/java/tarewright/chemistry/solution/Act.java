@@ -31,7 +31,7 @@ public sealed interface Act {
     }
 
     /** The acts of one step, in order. @param care how the solute goes in */
-    static List<Act> of(Preparation step, Care care) {
+    public static List<Act> of(Preparation step, Care care) {
         boolean liquid = step.source() instanceof Source.Stock;
         double room = step.volume().value() - (liquid ? Math.min(step.exact().value(), step.volume().value()) : 0);
         double share = care.hot() || care.order() == Care.Order.ACID_INTO_WATER ? 0.6 : 0.5;

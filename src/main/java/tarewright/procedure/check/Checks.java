@@ -11,7 +11,8 @@ import tarewright.procedure.resolve.Resolved;
 
 /** Every check, and the author's answers to what they find. */
 public final class Checks {
-    private static final List<Check> ALL = List.of(new VesselCheck(), new FitsCheck(), new ExcessCheck(), new LimitingCheck(), new ReactantCheck(), new FoundCheck(), new SourceCheck(), new RoomCheck(),
+    private static final List<Check> ALL = List.of(new VesselCheck(), new FitsCheck(), new ExcessCheck(),
+            new LimitingCheck(), new ReactantCheck(), new FoundCheck(), new SourceCheck(), new RoomCheck(), new RecipeCheck(),
             new DeliveryCheck(), new ScaleCheck(), new HeatCheck(), new InsideCheck(), new WasteCheck());
 
     private Checks() {

@@ -1,0 +1,210 @@
+package tarewright.procedure.recipe;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import tarewright.chemistry.solution.Act;
+import tarewright.chemistry.solution.Care;
+import tarewright.chemistry.solution.Preparation;
+import tarewright.finding.Finding;
+import tarewright.finding.Severity;
+import tarewright.procedure.check.Checks;
+import tarewright.procedure.declare.StockBlock;
+import tarewright.procedure.declare.StockReader;
+import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.Resolver;
+import tarewright.procedure.syntax.Reader;
+import tarewright.procedure.syntax.SourceFile;
+import tarewright.setting.Overrides;
+import tarewright.tables.ReferenceTables;
+import tarewright.tables.Tables;
+import tarewright.text.SourceText;
+
+/** The technician's recipes, from what the author writes. Ten groups without spare, so that the class takes ten times a group's amount. */
+class RecipesTest {
+    private static final ReferenceTables TABLES = Tables.load();
+
+    private static SourceFile file(String text) {
+        return Reader.read(new SourceText("recipe.md", text)).value();
+    }
+
+    private static Resolved resolved(String... blocks) {
+        String text = "---\ntitle: Recipe\ngroups: 10\nspare: 0 %\n---\n\n" + String.join("\n", blocks);
+        return Resolver.resolve("recipe", file(text), Overrides.NONE, TABLES).value();
+    }
+
+    private static String block(String typeAndName, String fields) {
+        return "```" + typeAndName + "\n" + fields.replace("; ", "\n") + "\n```\n";
+    }
+
+    private static Recipe recipe(String... blocks) {
+        Recipes recipes = Recipes.of(resolved(blocks), List.of());
+        assertEquals(List.of(), recipes.unmade());
+        return recipes.recipe("s").orElseThrow();
+    }
+
+    private static Preparation only(Recipe recipe) {
+        assertEquals(1, recipe.batches().size());
+        assertEquals(1, recipe.batches().get(0).plan().steps().size());
+        return recipe.batches().get(0).plan().first();
+    }
+
+    private static double litres(double si) {
+        return si * 1000;
+    }
+
+    private static List<String> errors(String... blocks) {
+        return Checks.run(resolved(blocks)).stream().filter(f -> f.severity() == Severity.ERROR).map(RecipesTest::told).toList();
+    }
+
+    private static String told(Finding finding) {
+        return finding.id() + " at " + finding.at().text();
+    }
+
+    /**
+     * 2 mol/L hydrochloric acid: suppliers' tables have 12.0 to 12.1 mol/L for 37 % w/w (1.18 to 1.19 g/mL; OpenStax, Chemistry 2e, Appendix F), so a litre takes
+     * 165 mL to 167 mL. Acid goes into water: common practice, no source.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"strength: 37 % w/w | SHELF", "strength: 37 % w/w; density: 1.184 g/mL | SHELF"})
+    void hydrochloricAcidFromTheBottleOnTheShelf(String label, Ingredient.Kind kind) {
+        Recipe recipe = recipe(block("stock strong acid", "solute: HCl; " + label),
+                block("solution s", "solute: HCl; strength: 2.0 mol/L; volume: 100 mL; made from: strong acid; keeps: a year"));
+        assertEquals(kind, recipe.from().kind());
+        assertEquals(1, litres(recipe.volume().value()), 1e-12);
+        assertEquals(166, only(recipe).taken().value() * 1e6, 1.0);
+        assertTrue(only(recipe).check().agrees());
+        assertEquals(Care.Order.ACID_INTO_WATER, recipe.care().order());
+        assertEquals("a year", recipe.keeps().orElseThrow());
+        List<Act> acts = recipe.batches().get(0).acts().get(0);
+        int water = IntStream.range(0, acts.size()).filter(i -> acts.get(i) instanceof Act.Water).findFirst().orElseThrow();
+        int acid = IntStream.range(0, acts.size()).filter(i -> acts.get(i) instanceof Act.Add).findFirst().orElseThrow();
+        assertTrue(water < acid, acts.toString());
+    }
+
+    /** Without a bottle on the shelf the usual strength is taken, and the recipe knows that it is only the usual one. */
+    @ParameterizedTest
+    @CsvSource({"made from: concentrated hydrochloric acid", "made from: the big bottle", "keeps: a year"})
+    void usualStrengthWhereTheShelfIsNotKnown(String field) {
+        Recipe recipe = recipe(block("solution s", "solute: HCl; strength: 2.0 mol/L; volume: 100 mL; " + field));
+        assertEquals(Ingredient.Kind.USUAL, recipe.from().kind());
+        assertEquals(166, only(recipe).taken().value() * 1e6, 1.0);
+    }
+
+    /** "Bulk recipes" for school practical work in Ireland: 10 g of sodium hydroxide for 2.5 L of 0.1 mol/L, 4 g a litre. */
+    @Test
+    void sodiumHydroxideFromPellets() {
+        Recipe recipe = recipe(block("solution s", "solute: NaOH; strength: 0.100 mol/L; volume: 100 mL"));
+        assertEquals(Ingredient.Kind.SOLID, recipe.from().kind());
+        assertEquals(4.00, only(recipe).taken().value() * 1000, 0.01);
+        assertFalse(recipe.hot());
+    }
+
+    /**
+     * Dissolving sodium hydroxide gives 44.5 kJ/mol (CRC Handbook, enthalpy of solution of electrolytes; from memory): 5 mol/L warms by some 50 K, and 1 mol/L by 10.6 K.
+     */
+    @Test
+    void strongAlkaliWarmsByMoreThanTenKelvins() {
+        Recipe recipe = recipe(block("solution s", "solute: NaOH; strength: 1.00 mol/L; volume: 100 mL"));
+        assertTrue(recipe.hot());
+        assertEquals(10.6, recipe.rise().orElseThrow().value(), 0.3);
+    }
+
+    /**
+     * 5 % w/v as CuSO4 from the pentahydrate: 7.82 g for 100 mL (CRC Handbook, concentrative properties, columns A % and H %; from memory). Ten groups take 50 mL
+     * each, so half a litre takes 39.1 g. With the dry salt on the shelf it is 25 g, and the recipe says what differs.
+     */
+    @Test
+    void copperSulfateCountedWithoutItsWater() {
+        String solution = block("solution s", "solute: CuSO4.5H2O; strength: 5.0 % w/v as CuSO4; volume: 50 mL; made from: jar");
+        Recipe crystals = recipe(block("stock jar", "substance: CuSO4.5H2O"), solution);
+        assertEquals(39.1, only(crystals).taken().value() * 1000, 0.05);
+        assertTrue(crystals.rework().isEmpty());
+        Recipe dry = recipe(block("stock jar", "substance: CuSO4"), solution);
+        assertEquals(25.0, only(dry).taken().value() * 1000, 0.01);
+        assertEquals(new Rework.OtherHydrate("CuSO₄·5H₂O", "CuSO₄"), dry.rework().orElseThrow());
+    }
+
+    /** A bottle of the term goes before one of the same name in the procedure, and the recipe says so. */
+    @Test
+    void bottleOfTheTermGoesFirst() {
+        Resolved procedure = resolved(block("stock acid", "solute: HCl; strength: 4 mol/L"),
+                block("solution s", "solute: HCl; strength: 1 mol/L; volume: 100 mL; made from: acid"));
+        List<StockBlock> term = StockReader.read(file(block("stock acid", "solute: HCl; strength: 5 mol/L")), TABLES).value();
+        Recipe recipe = Recipes.of(procedure, term).recipe("s").orElseThrow();
+        assertEquals(200, only(recipe).taken().value() * 1e6, 1e-6);
+        assertEquals(new Rework.OtherStrength("4 mol/L", "5 mol/L"), recipe.rework().orElseThrow());
+    }
+
+    /** 20 volume is 20 / 22.414 × 2 = 1.785 mol/L (the definition, at 0 °C and 101.325 kPa): half of it is 10 volume. */
+    @Test
+    void peroxideByItsVolumes() {
+        Recipe recipe = recipe(block("stock peroxide", "solute: H2O2; strength: 20 vol"),
+                block("solution s", "solute: H2O2; strength: 10 vol; volume: 50 mL; made from: peroxide"));
+        assertEquals(250, only(recipe).taken().value() * 1e6, 1e-6);
+    }
+
+    /** What a stronger solution of the procedure gives to a weaker one is made too. */
+    @Test
+    void strongerSolutionIsMadeForTheWeakerOneToo() {
+        Resolved procedure = resolved(block("solution strong", "solute: NaCl; strength: 1.0 mol/L; volume: 20 mL"),
+                block("solution s", "solute: NaCl; strength: 0.50 mol/L; volume: 50 mL; made from: strong"));
+        Recipes recipes = Recipes.of(procedure, List.of());
+        assertEquals(Ingredient.Kind.BLOCK, recipes.recipe("s").orElseThrow().from().kind());
+        assertEquals(200 + 250, recipes.recipe("strong").orElseThrow().needed().value() * 1e6, 1e-6);
+    }
+
+    /** Iodine dissolves in iodide and hardly in water: a recipe with one of two solutes would be wrong, so there is none. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"solute: I2", "solute: NaCl; also: HCl, 0.1 mol/L"})
+    void noHalfRecipe(String solute) {
+        Recipes recipes = Recipes.of(resolved(block("solution s", solute + "; strength: 0.050 mol/L; volume: 10 mL")), List.of());
+        assertEquals(List.of(), recipes.recipes());
+        assertEquals(1, recipes.unmade().size());
+    }
+
+    /** The finding and the text that it points at. Solubility of sodium chloride at 20 °C: 35.9 g in 100 g of water, 5.4 mol/L (CRC Handbook). */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "solute: NaCl; strength: 7.0 mol/L; volume: 10 mL | beyond-solubility at 7.0 mol/L",
+        "solute: NaCl; strength: 5.0 mol/L; volume: 10 mL | ''",
+        "solute: HCl; strength: 3.0 mol/L; volume: 10 mL; made from: weak | stock-too-weak at weak",
+        "solute: HCl; strength: 2.0 mol/L; volume: 10 mL; made from: weak | ''",
+        "solute: HCl; strength: 3.0 mol/L; made from: w | dilution-impossible at 3.0 mol/L"})
+    void whatCannotBeMadeIsToldAtItsPlace(String fields, String told) {
+        assertEquals(told, String.join(", ", errors(block("stock weak", "solute: HCl; strength: 2.0 mol/L"),
+                block("solution w", "solute: HCl; strength: 1.0 mol/L"), block("solution s", fields))));
+    }
+
+    private static Stream<List<Double>> cases() {
+        SplittableRandom random = new SplittableRandom(7);
+        return Stream.generate(() -> List.of(Math.round(Math.exp(random.nextDouble() * 9 - 7) * 1e5) / 1e5 + 1e-4,
+                (double) Math.round(1 + random.nextDouble() * 300))).limit(150);
+    }
+
+    /** Amount in is amount out, and there is enough for the class, whatever the strength and the volume. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void amountInIsAmountOut(List<Double> each) {
+        String strength = new java.math.BigDecimal(each.get(0)).setScale(5, java.math.RoundingMode.HALF_UP).toPlainString();
+        Recipe recipe = recipe(block("stock acid", "solute: HCl; strength: 37 % w/w"),
+                block("solution s", "solute: HCl; strength: " + strength + " mol/L; volume: " + each.get(1) + " mL; made from: acid"));
+        assertTrue(recipe.volume().value() >= 10 * each.get(1) * 1e-6 * (1 - 1e-9));
+        double made = 0;
+        for (Recipe.Batch batch : recipe.batches()) {
+            assertTrue(batch.plan().check().agrees(), recipe.toString());
+            made += batch.count() * batch.plan().check().in().value();
+        }
+        double wanted = Double.parseDouble(strength) * 1000 * recipe.volume().value();
+        assertEquals(wanted, made, 0.03 * wanted);
+    }
+}
