@@ -92,8 +92,10 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
             Optional<Formula> solute = quantity.matter().map(Matter::formula);
             Optional<Figure> strength = quantity.figure(Property.STRENGTH);
             Optional<Figure> needed = needed(quantity, new HashSet<>());
-            // Two solutes, or iodine with the iodide that dissolves it, would need two ingredients: half a recipe is worse than none.
-            Optional<Ingredient> from = solute.filter(f -> block.also().isEmpty() && !f.plain().equals(IN_IODIDE)).flatMap(f -> shelf.of(block, f)).filter(i -> !asItComes(block, i, strength));
+            // Two solutes, iodine with the iodide that dissolves it, an indicator in alcohol would need more than one ingredient and water: half a
+            // recipe is worse than none.
+            boolean simple = block.also().isEmpty() && block.role() != QuantityBlock.Role.INDICATOR;
+            Optional<Ingredient> from = solute.filter(f -> simple && !f.plain().equals(IN_IODIDE)).flatMap(f -> shelf.of(block, f)).filter(i -> !asItComes(block, i, strength));
             if (solute.isEmpty() || strength.isEmpty() || needed.isEmpty() || from.isEmpty()) {
                 unmade.add(new Unmade(block, Optional.empty()));
                 return;
@@ -122,7 +124,8 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
                 unmade.add(new Unmade(block, Optional.empty()));
                 return;
             }
-            Figure volume = Figure.of(Symbol.ofName("V", block.name()), needed.get().unit(), new Step.Sum(volumes));
+            double made = volumes.stream().mapToDouble(t -> t.coefficient() * t.figure().value()).sum();
+            Figure volume = Figure.of(Symbol.ofName("V", block.name()), UsualUnits.of(Dimension.VOLUME, made), new Step.Sum(volumes));
             recipes.add(new Recipe(block, strength.get(), needed.get(), volume, batches, from.get(), care.orElseThrow(), rise,
                     shelf.rework(block, solute.get(), from.get()), block.keeps()));
         }

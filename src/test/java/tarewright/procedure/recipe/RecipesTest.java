@@ -165,7 +165,7 @@ class RecipesTest {
 
     /** Iodine dissolves in iodide and hardly in water: a recipe with one of two solutes would be wrong, so there is none. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"solute: I2", "solute: NaCl; also: HCl, 0.1 mol/L"})
+    @CsvSource(delimiter = '|', value = {"solute: I2", "solute: phenolphthalein; role: indicator", "solute: NaCl; also: HCl, 0.1 mol/L"})
     void noHalfRecipe(String solute) {
         Recipes recipes = Recipes.of(resolved(block("solution s", solute + "; strength: 0.050 mol/L; volume: 10 mL")), List.of());
         assertEquals(List.of(), recipes.recipes());
