@@ -241,6 +241,11 @@ final class PrepSheet implements Filling {
     }
 
     @Override
+    public boolean plots() {
+        return false;
+    }
+
+    @Override
     public boolean shows(TypedBlock block) {
         return block.type().equals("prep");
     }
