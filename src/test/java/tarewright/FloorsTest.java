@@ -25,11 +25,8 @@ class FloorsTest {
     /** Lowest first. A class may use its own floor and those before it. */
     private static final List<String> FLOORS = List.of("text", "finding", "exact", "quantity", "derivation", "chemistry",
             "safety", "tables",
-<<<<<<< HEAD
-            "setting", "procedure.syntax", "procedure.expression", "procedure.declare", "procedure.resolve", "procedure.bench", "procedure.prepare",
-=======
-            "setting", "procedure.syntax", "procedure.expression", "procedure.declare", "procedure.resolve", "procedure.bench", "procedure.recipe",
->>>>>>> 8141aa2 (A recipe for each solution that the technician makes, from the bottle on the shelf, with its flasks and check line; what does not dissolve or cannot be diluted so far is refused)
+            "setting", "procedure.syntax", "procedure.expression", "procedure.declare", "procedure.resolve", "procedure.bench",
+            "procedure.recipe", "procedure.prepare",
                     "procedure.check", "wording",
             "document", "print", "term", "command");
     private static final String[] CORE = packages("exact", "quantity", "derivation", "chemistry", "safety");
