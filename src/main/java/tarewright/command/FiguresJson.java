@@ -14,6 +14,7 @@ import tarewright.derivation.Figure;
 import tarewright.derivation.Step;
 import tarewright.procedure.declare.AnswerBlock;
 import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedAnswer;
 import tarewright.procedure.resolve.ResolvedQuantity;
@@ -47,6 +48,15 @@ final class FiguresJson {
         all.put("file", file.shown());
         all.put("procedure", procedure.name());
         all.set("setting", setting(procedure.setting()));
+        worked(all, procedure);
+        if (!procedure.dealt().isEmpty()) {
+            ArrayNode hands = all.putArray("hands");
+            procedure.hands().forEach(h -> hands.add(hand(h)));
+        }
+        return all;
+    }
+
+    private static void worked(ObjectNode all, Resolved procedure) {
         ObjectNode quantities = all.putObject("quantities");
         procedure.quantities().forEach(q -> quantities.set(q.name(), quantity(q)));
         procedure.values().forEach((name, figure) -> quantities.set(name, single("value", figure)));
@@ -56,7 +66,20 @@ final class FiguresJson {
         ArrayNode answers = all.putArray("answers");
         FollowThrough through = FollowThrough.of(procedure, "en");
         procedure.answers().forEach(a -> answers.add(answer(a, through)));
-        return all;
+    }
+
+    /** What some of the groups get, where amounts are dealt out. */
+    private static ObjectNode hand(Hand hand) {
+        ObjectNode node = NODES.objectNode();
+        node.put("hand", hand.label());
+        ArrayNode groups = node.putArray("groups");
+        hand.groups().forEach(groups::add);
+        ArrayNode runs = node.putArray("runs");
+        hand.runs().forEach(runs::add);
+        ObjectNode dealt = node.putObject("dealt");
+        hand.dealt().forEach((name, amount) -> dealt.set(name, figure(amount)));
+        worked(node, hand.resolved());
+        return node;
     }
 
     // --- setting

@@ -16,6 +16,7 @@ import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.procedure.check.Rehearsal;
+import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.wording.FindingText;
 
@@ -54,8 +55,10 @@ final class ProofCommand implements Callable<Integer> {
             } else {
                 found.findings().forEach(f -> out.println(brief ? words.line(f) : words.full(f)));
                 if (rehearse && !found.hasErrors()) {
-                    Resolved procedure = found.value();
-                    out.print(RehearsalText.of(procedure.name(), Rehearsal.of(procedure, procedure.setting().groups() * procedure.setting().runs(), seed)));
+                    for (Hand hand : found.value().hands()) {
+                        String name = found.value().name() + (hand.label().isEmpty() ? "" : ", groups " + hand.groups());
+                        out.print(RehearsalText.of(name, Rehearsal.of(hand.resolved(), hand.times(), seed)));
+                    }
                 }
             }
         }

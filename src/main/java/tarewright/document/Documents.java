@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import tarewright.finding.Finding;
 import tarewright.procedure.declare.LabelPaper;
+import tarewright.procedure.bench.WorstHand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.Paper;
 import tarewright.tables.HazardTables.CountryRules;
@@ -30,16 +31,17 @@ public final class Documents {
     public List<Sheet> sheets(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer) {
         List<Sheet> sheets = new ArrayList<>();
         if (kinds.contains(Sheet.Kind.HANDOUT)) {
-            sheets.add(sheet(Sheet.Kind.HANDOUT, procedure, new Handout(Draft.of(procedure, false), country.rules()).pieces(),
+            sheets.add(sheet(Sheet.Kind.HANDOUT, procedure, new Hands(procedure, false).each(d -> new Handout(d, country.rules()).pieces()),
                     version, footer));
         }
         if (kinds.contains(Sheet.Kind.KEY)) {
-            Draft open = Draft.of(procedure, true);
-            List<Piece> leaf = Handout.filledIn(Draft.of(procedure, false), country.rules(), new FilledIn(open)).pieces();
-            sheets.add(sheet(Sheet.Kind.KEY, procedure, new Key(open, leaf, warnings, country.rules()).pieces(), version, footer));
+            Hands hands = new Hands(procedure, true);
+            List<Piece> key = new ArrayList<>(hands.sideBySide());
+            key.addAll(hands.each(open -> new Key(open, leaf(open), warnings, country.rules()).pieces()));
+            sheets.add(sheet(Sheet.Kind.KEY, procedure, key, version, footer));
         }
         if (kinds.contains(Sheet.Kind.SAFETY)) {
-            sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(procedure, false), country).pieces(), version,
+            sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(WorstHand.of(procedure, country.rules()), false), country).pieces(), version,
                     footer));
         }
         if (kinds.contains(Sheet.Kind.PREP)) {
@@ -47,12 +49,17 @@ public final class Documents {
         }
         if (kinds.contains(Sheet.Kind.LABELS)) {
             LabelPaper paper = procedure.procedure().front().labels().orElse(LabelPaper.USUAL);
-            List<Piece> labels = new BottleLabels(Draft.of(procedure, false), country.rules()).pieces(paper);
+            List<Piece> labels = new BottleLabels(Draft.of(WorstHand.of(procedure, country.rules()), false), country.rules()).pieces(paper);
             if (!labels.isEmpty()) {
                 sheets.add(sheet(Sheet.Kind.LABELS, procedure, labels, version, footer));
             }
         }
         return sheets;
+    }
+
+    /** The handout of the same hand with its blanks filled. */
+    private List<Piece> leaf(Draft open) {
+        return Handout.filledIn(Draft.of(open.procedure(), false), country.rules(), new FilledIn(open)).pieces();
     }
 
     /** These sheets, and after each that is read at the bench the same in large print. */

@@ -213,4 +213,12 @@ public sealed interface CheckFinding extends Finding {
             return "does-not-fit";
         }
     }
+
+    /** The author says that what limits varies, and with every amount it is the same. */
+    record LimitingDoesNotVary(String reaction, String limiting, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "limiting-does-not-vary";
+        }
+    }
 }

@@ -1,8 +1,10 @@
 package tarewright.procedure.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tarewright.finding.Finding;
 import tarewright.finding.Severity;
 import tarewright.procedure.declare.Notes;
@@ -20,9 +22,11 @@ public final class Checks {
 
     /** What the checks find, without warnings that the author has answered. */
     public static List<Finding> run(Resolved procedure) {
-        List<Finding> found = new ArrayList<>();
-        ALL.forEach(check -> check.check(procedure, found::add));
-        return unanswered(procedure, found);
+        Set<Finding> found = new LinkedHashSet<>();
+        // What is wrong with one deal is wrong, whatever the others are like.
+        procedure.hands().forEach(hand -> ALL.forEach(check -> check.check(hand.resolved(), found::add)));
+        VariesCheck.check(procedure, found::add);
+        return unanswered(procedure, new ArrayList<>(found));
     }
 
     /** Leaves out warnings that a {@code settled} block answers; notes an answer to an error, which cannot be waved away. */

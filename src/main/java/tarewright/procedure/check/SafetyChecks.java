@@ -1,9 +1,12 @@
 package tarewright.procedure.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import tarewright.finding.Finding;
 import tarewright.procedure.bench.BenchSafety;
+import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.safety.Rulebook;
 
@@ -17,9 +20,11 @@ public final class SafetyChecks {
 
     /** What they find, without warnings that the author has answered. */
     public static List<Finding> run(Resolved procedure, Rulebook rules) {
-        BenchSafety safety = BenchSafety.of(procedure, rules);
-        List<Finding> found = new ArrayList<>();
-        ALL.forEach(check -> check.check(safety, found::add));
-        return Checks.unanswered(procedure, found);
+        Set<Finding> found = new LinkedHashSet<>();
+        for (Hand hand : procedure.hands()) {
+            BenchSafety safety = BenchSafety.of(hand.resolved(), rules);
+            ALL.forEach(check -> check.check(safety, found::add));
+        }
+        return Checks.unanswered(procedure, new ArrayList<>(found));
     }
 }

@@ -74,7 +74,8 @@ public final class DeclarationReader {
         ReactionReader reactions = new ReactionReader(reader);
         List<ReactionBlock> reactionBlocks = of("reaction").stream().map(reactions::read).toList();
         List<QuantityBlock> quantityBlocks = Portions.followed(blocks.stream()
-                .filter(b -> List.of("solid", "liquid", "solution", "gas").contains(b.type())).map(quantities::read).toList());
+                .filter(b -> List.of("solid", "liquid", "solution", "gas").contains(b.type())).map(quantities::read)
+                .flatMap(q -> new DealReader(reader).members(q).stream()).toList());
         List<ApparatusItem> apparatus = ApparatusReader.read(reader, of("apparatus"));
         of("section").forEach(b -> reader.note(new DeclareFinding.NotYet("section", b.typeSpan())));
         return new Procedure(source, front, reactionBlocks, quantityBlocks, of("value").stream().map(this::value).toList(),

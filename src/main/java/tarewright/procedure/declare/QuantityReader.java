@@ -24,7 +24,7 @@ import tarewright.quantity.Typed;
 /** Reads {@code solid}, {@code liquid}, {@code solution} and {@code gas} blocks. */
 final class QuantityReader {
     private static final List<String> ROLES = List.of("reacts", "solvent", "indicator", "rinse", "catalyst");
-    private static final List<String> FIXING = List.of("mass", "volume", "moles", "for", "excess over", "wanted", "made by");
+    private static final List<String> FIXING = List.of("mass", "volume", "moles", "for", "excess over", "wanted", "made by", "vary", "series");
     private static final Pattern RIBBON = Pattern.compile("(?:.* at )?(.+)");
 
     private final FieldReader reader;
@@ -37,9 +37,8 @@ final class QuantityReader {
         Fields fields = block.fields();
         Kind kind = Kind.valueOf(block.type().toUpperCase(Locale.ROOT));
         reader.checkKeys(block.type(), fields);
-        for (String later : List.of("vary", "vary over", "series")) {
-            fields.get(later).ifPresent(f -> reader.note(new DeclareFinding.NotYet(later, f.keySpan())));
-        }
+        AmountRule own = rule(block, kind);
+        Optional<QuantityBlock.Dealt> dealt = new DealReader(reader).dealt(block, kind);
         String matterKey = kind == Kind.SOLUTION ? "solute" : "substance";
         Optional<At<Substance>> mixture = reader.mixture(fields, matterKey);
         Optional<At<Matter>> matter = mixture.isPresent() ? Optional.empty()
@@ -50,13 +49,13 @@ final class QuantityReader {
             reader.note(new DeclareFinding.FieldMissing(block.type(), matterKey, matterKey + ": NaCl", block.typeSpan()));
         }
         Optional<At<Strength>> strength = reader.strength(fields, "strength");
-        return new QuantityBlock(block, kind, matter, mixture, rule(block, kind), reader.fraction(fields, "purity"),
+        return new QuantityBlock(block, kind, matter, mixture, dealt.map(d -> d.rules().get(0)).orElse(own), reader.fraction(fields, "purity"),
                 reader.positive(fields, "density", Dimension.DENSITY), strength, reader.name(fields, kind == Kind.SOLID ? "weigh with" : "measure with"),
                 ribbon(fields), reader.name(fields, "reacts in"), reader.words(fields, "batch").orElse(""), reader.name(fields, "in"), portionOf,
                 reader.whole(fields, "portions", 1, 100).orElse(1), madeFrom, reader.positive(fields, "made up to", Dimension.VOLUME), role(fields),
                 reader.matter(fields, "acts as"), also(fields), reader.yes(fields, "found by students").orElse(false), reader.words(fields, "label as"),
                 reader.words(fields, "shown as"), reader.words(fields, "keeps"), kind == Kind.GAS ? gas(fields) : GasFields.NONE,
-                Optional.empty(), Optional.empty());
+                dealt, Optional.empty());
     }
 
     private Role role(Fields fields) {
@@ -99,6 +98,9 @@ final class QuantityReader {
             case "excess over":
                 Optional<At<Typed>> times = times(fields);
                 return reader.name(fields, "excess over").map(n -> new AmountRule.ExcessOver(n.value(), times, n.at()));
+            case "vary":
+            case "series":
+                return Optional.empty();
             default:
                 return reader.name(fields, "made by").map(n -> new AmountRule.MadeBy(n.value(), n.at()));
         }

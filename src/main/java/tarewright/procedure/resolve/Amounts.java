@@ -353,6 +353,9 @@ final class Amounts {
         if (comesFromReaction() || isTarget()) {
             return Optional.empty();
         }
+        if (isDealt(measured)) {
+            return dealtTotal(measured);
+        }
         return need(measured).map(each -> {
             List<Power> powers = new ArrayList<>(List.of(new Power(each, 1), new Power(count("groups", bench.setting.groups()), 1)));
             if (bench.setting.runs() > 1) {
@@ -362,21 +365,49 @@ final class Amounts {
                 powers.add(new Power(count("portions", block.portions()), 1));
             }
             powers.add(new Power(count("spare", 1 + bench.setting.spare()), 1));
-            Step.Product step = new Step.Product(1, powers);
-            Figure total = Figure.of(Symbol.ofName("total", block.name()), each.unit(), step);
-            if (each.decimals().isEmpty()) {
-                return total;
-            }
-            // A total that falls short by the digits that are not shown would be too little for the last group.
-            int decimals = Math.max(0, each.decimals().getAsInt());
-            Rounding up = new Rounding(Rounding.Direction.UP, each.unit().factor() / Math.pow(10, decimals));
-            Figure exact = total.shownTo(isSame(up.apply(total.value()), total.value()) ? decimals : decimals + 1);
-            return Figure.of(Symbol.ofName("total", block.name()), each.unit(), new Step.Set(exact, up, Reason.ENOUGH)).shownTo(decimals);
+            return total(each, powers);
         });
+    }
+
+    /** What the whole class takes. A total that falls short by the digits that are not shown would be too little for the last group. */
+    private Figure total(Figure each, List<Power> powers) {
+        Figure total = Figure.of(Symbol.ofName("total", block.name()), each.unit(), new Step.Product(1, powers));
+        if (each.decimals().isEmpty()) {
+            return total;
+        }
+        int decimals = Math.max(0, each.decimals().getAsInt());
+        Rounding up = new Rounding(Rounding.Direction.UP, each.unit().factor() / Math.pow(10, decimals));
+        Figure exact = total.shownTo(isSame(up.apply(total.value()), total.value()) ? decimals : decimals + 1);
+        return Figure.of(Symbol.ofName("total", block.name()), each.unit(), new Step.Set(exact, up, Reason.ENOUGH)).shownTo(decimals);
     }
 
     private static boolean isSame(double one, double other) {
         return Math.abs(one - other) <= SAME * Math.abs(other);
+    }
+
+    /** Whether some groups measure out another amount than others. */
+    private boolean isDealt(Property measured) {
+        List<Optional<Figure>> all = bench.shares().stream().map(s -> ofShare(s, measured)).toList();
+        return all.size() > 1 && all.stream().flatMap(Optional::stream).mapToDouble(Figure::value).distinct().count() > 1;
+    }
+
+    private Optional<Figure> ofShare(Bench.Share share, Property measured) {
+        return share.bench().procedure.quantity(block.name()).flatMap(q -> share.bench().figure(q, measured));
+    }
+
+    /** What is dealt out, each amount as often as it is, with spare. */
+    private Optional<Figure> dealtTotal(Property measured) {
+        List<Step.Term> terms = new ArrayList<>();
+        for (Bench.Share share : bench.shares()) {
+            Optional<Figure> each = ofShare(share, measured);
+            if (each.isEmpty()) {
+                return Optional.empty();
+            }
+            terms.add(new Step.Term((double) share.times() * block.portions(), each.get()));
+        }
+        Figure first = terms.get(0).figure();
+        Figure sum = Figure.of(Symbol.words("all groups"), first.unit(), new Step.Sum(terms));
+        return Optional.of(total(first, List.of(new Power(sum, 1), new Power(count("spare", 1 + bench.setting.spare()), 1))));
     }
 
     private static Figure count(String what, double number) {

@@ -45,6 +45,11 @@ final class Bench {
     private final Map<Pot.Key, Optional<Figure>> extents = new HashMap<>();
     private final Optional<Bench> expected;
     private final Map<String, ResolvedReading> readings = new LinkedHashMap<>();
+    private List<Share> shares = List.of();
+
+    /** What one deal of the class has, and how often it is done. */
+    record Share(Bench bench, int times) {
+    }
 
     private record Key(String block, Property property) {
     }
@@ -73,6 +78,15 @@ final class Bench {
         Bench bench = new Bench(procedure, setting, tables, names, pots, findings, constituents, Optional.of(this));
         bench.readings.putAll(all);
         return bench;
+    }
+
+    /** The deals of the whole class, this one among them. */
+    void sharedBy(List<Share> all) {
+        shares = List.copyOf(all);
+    }
+
+    List<Share> shares() {
+        return expected.map(Bench::shares).orElse(shares);
     }
 
     void note(Finding finding) {

@@ -1,6 +1,7 @@
 package tarewright.procedure.resolve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -93,6 +94,10 @@ final class Graphs {
         if (meaning instanceof Meaning.Unknown && field.range().isPresent()) {
             return Optional.of(new Shown(new Axis(text, field.range().get().value().unit(), range(field)), List.of()));
         }
+        Optional<String> property = members.isEmpty() ? Optional.empty() : ofSeries(text, members.get(0).member().orElseThrow().series());
+        if (property.isPresent()) {
+            return series(field, property.get(), members);
+        }
         List<Plotted> figures = new ArrayList<>();
         for (Dealer dealer : dealers) {
             dealer.lookups().figure(dealer.names().meaning(text), text, field.what().at()).ifPresent(f -> figures.add(new Plotted(dealer.label(), f)));
@@ -101,6 +106,32 @@ final class Graphs {
             return Optional.empty();
         }
         return axis(field, meaning, figures.get(0).figure()).map(a -> new Shown(a, figures));
+    }
+
+    /** {@code "strength of "} of {@code strength of ladder}, nothing of {@code ladder} itself. */
+    private static Optional<String> ofSeries(String text, String series) {
+        return text.equals(series) ? Optional.of("") : text.endsWith(" of " + series) ? Optional.of(text.substring(0, text.length() - series.length()))
+                : Optional.empty();
+    }
+
+    /** A figure of every member of a series. Of strengths, the bottle that all are made from is known to be the strongest. */
+    private Optional<Shown> series(AxisField field, String property, List<QuantityBlock> members) {
+        Dealer first = dealers.get(0);
+        List<Plotted> figures = new ArrayList<>();
+        for (QuantityBlock member : members) {
+            String text = property + member.name();
+            first.lookups().figure(first.names().meaning(text), text, field.what().at()).ifPresent(f -> figures.add(new Plotted(member.name(), f)));
+        }
+        if (figures.isEmpty()) {
+            return Optional.empty();
+        }
+        Meaning meaning = first.names().meaning(property + members.get(0).name());
+        Figure figure = figures.get(0).figure();
+        Optional<Figure> most = measured(meaning).isPresent() ? figures.stream().map(Plotted::figure).max(Comparator.comparingDouble(Figure::value))
+                : meaning instanceof Meaning.Of of && of.property() == Property.STRENGTH
+                ? first.bench().source(members.get(0)).flatMap(b -> first.bench().figure(b, Property.STRENGTH)) : Optional.empty();
+        return axis(field, meaning, figure).map(a -> new Axis(a.words(), a.unit(), field.range().isPresent() ? a.scale()
+                : most.map(m -> Scale.over(0, a.unit().fromSi(m.value()))))).map(a -> new Shown(a, figures));
     }
 
     private static Optional<Scale> range(AxisField field) {

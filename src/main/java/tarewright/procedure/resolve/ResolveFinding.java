@@ -283,4 +283,12 @@ public sealed interface ResolveFinding extends Finding {
             return "axis-kind";
         }
     }
+
+    /** More amounts are dealt over the runs than there are runs: the last ones nobody gets. */
+    record FewRuns(String name, int amounts, int runs, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "few-runs";
+        }
+    }
 }

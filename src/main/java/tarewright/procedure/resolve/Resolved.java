@@ -39,6 +39,13 @@ public record Resolved(String name, Procedure procedure, Setting setting, Refere
         return dealt.isEmpty() ? List.of(new Hand("", Hand.upTo(setting.groups()), Hand.upTo(setting.runs()), Map.of(), this)) : dealt;
     }
 
+    /** By block name, what is dealt out here. */
+    Map<String, Figure> amountsDealt() {
+        Map<String, Figure> all = new java.util.LinkedHashMap<>();
+        quantities.stream().filter(q -> q.block().dealt().isPresent()).forEach(q -> q.amount().ifPresent(a -> all.put(q.name(), a)));
+        return all;
+    }
+
     public Optional<ResolvedGraph> graph(TypedBlock block) {
         return graphs.stream().filter(g -> g.block().block() == block).findFirst();
     }

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tarewright.derivation.Accepted;
 import tarewright.derivation.ByReadings;
@@ -77,9 +78,19 @@ public final class Resolver {
         Found<Procedure> declared = DeclarationReader.read(source, overrides.onTheDay(), tables);
         Set<Finding> findings = new LinkedHashSet<>(declared.findings());
         Setting setting = Settings.of(declared.value().front(), overrides);
-        Resolver resolver = new Resolver(name, declared.value(), setting, tables, findings);
-        Resolved alone = resolver.resolve();
-        Resolved resolved = alone.with(new Graphs(List.of(resolver.dealer("")), findings::add).all(), List.of());
+        List<Deal> deals = Deal.all(declared.value(), setting, findings::add);
+        List<Resolver> resolvers = deals.stream().map(d -> new Resolver(name, d.procedure(), setting, tables, findings)).toList();
+        List<Bench.Share> shares = IntStream.range(0, deals.size()).mapToObj(i -> new Bench.Share(resolvers.get(i).expected, deals.get(i).times())).toList();
+        resolvers.forEach(r -> r.expected.sharedBy(shares));
+        List<Resolved> each = resolvers.stream().map(Resolver::resolve).toList();
+        List<Graphs.Dealer> dealers = IntStream.range(0, deals.size()).mapToObj(i -> resolvers.get(i).dealer(deals.get(i).label())).toList();
+        List<ResolvedGraph> graphs = new Graphs(dealers, findings::add).all();
+        List<Hand> hands = new ArrayList<>();
+        for (int i = 0; i < deals.size() && deals.size() > 1; i++) {
+            Resolved alone = each.get(i).with(graphs, List.of());
+            hands.add(new Hand(deals.get(i).label(), deals.get(i).groups(), deals.get(i).runs(), alone.amountsDealt(), alone));
+        }
+        Resolved resolved = each.get(0).with(graphs, hands);
         List<Finding> inOrder = new ArrayList<>(findings);
         inOrder.sort(Comparator.comparingInt(f -> f.at().start()));
         return new Found<>(resolved, inOrder);
