@@ -236,6 +236,11 @@ final class PrepSheet implements Filling {
     }
 
     @Override
+    public boolean plots() {
+        return false;
+    }
+
+    @Override
     public List<Piece> space(AnswerBlock answer) {
         return List.of();
     }
