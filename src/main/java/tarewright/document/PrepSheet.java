@@ -236,11 +236,6 @@ final class PrepSheet implements Filling {
     }
 
     @Override
-    public boolean plots() {
-        return false;
-    }
-
-    @Override
     public List<Piece> space(AnswerBlock answer) {
         return List.of();
     }
