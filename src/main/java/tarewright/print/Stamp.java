@@ -40,6 +40,11 @@ final class Stamp {
         return new Stamp(title(sheet), subject(sheet), producer, digest(markup));
     }
 
+    /** Of several documents in one file. */
+    static Stamp of(String title, String producer, String content) {
+        return new Stamp(title, title, producer, digest(content));
+    }
+
     /** The title of the file, also in the head of the page. */
     static String title(Sheet sheet) {
         return SafeXml.clean(sheet.title());
