@@ -142,6 +142,19 @@ public sealed interface CheckFinding extends Finding {
         }
     }
 
+    /** A solution that gets hot while it is made, by more than 10 K (common practice, no source). @param rise if its flask keeps all the heat */
+    record HotToMake(String name, String rise, Span at) implements CheckFinding {
+        @Override
+        public String id() {
+            return "hot-to-make";
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
     /** More than the instrument holds. @param slip the likely slip where it is a hundred times too much */
     record Thousandfold(String name, String amount, String instrument, String capacity, Optional<String> slip, Span at) implements CheckFinding {
         @Override

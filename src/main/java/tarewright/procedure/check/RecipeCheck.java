@@ -11,6 +11,7 @@ import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.procedure.declare.TroubleFinding;
+import tarewright.procedure.recipe.Recipe;
 import tarewright.procedure.recipe.Recipes;
 import tarewright.procedure.recipe.Unmade;
 import tarewright.procedure.resolve.Property;
@@ -29,7 +30,10 @@ final class RecipeCheck implements Check {
             Recipes.beyondSolubility(procedure, solution).ifPresent(t -> findings.accept(finding(t, strength(solution.block()))));
             upward(procedure, solution).ifPresent(findings);
         }
-        for (Unmade unmade : Recipes.of(procedure, List.of()).unmade()) {
+        Recipes recipes = Recipes.of(procedure, List.of());
+        recipes.recipes().stream().filter(Recipe::hot).forEach(r -> findings.accept(new CheckFinding.HotToMake(r.block().name(), Amount.of(r.rise().orElseThrow()),
+                strength(r.block()))));
+        for (Unmade unmade : recipes.unmade()) {
             boolean ofBlock = unmade.block().madeFrom().flatMap(n -> procedure.quantity(n.value())).isPresent();
             unmade.trouble().filter(t -> t instanceof SolutionTrouble.StockTooWeak && !ofBlock)
                     .ifPresent(t -> findings.accept(finding(t, unmade.block().madeFrom().map(At::at).orElseGet(() -> strength(unmade.block())))));

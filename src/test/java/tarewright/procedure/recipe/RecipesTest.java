@@ -185,6 +185,14 @@ class RecipesTest {
                 block("solution w", "solute: HCl; strength: 1.0 mol/L"), block("solution s", fields))));
     }
 
+    /** The limit of 10 K is common practice, no source; the rise is that of the test on strong alkali. */
+    @ParameterizedTest
+    @CsvSource({"1.00, true", "0.50, false"})
+    void whatGetsHotInTheMakingIsAWarning(String strength, boolean warned) {
+        List<Finding> found = Checks.run(resolved(block("solution s", "solute: NaOH; strength: " + strength + " mol/L; volume: 10 mL")));
+        assertEquals(warned, found.stream().anyMatch(f -> f.id().equals("hot-to-make") && f.severity() == Severity.WARNING), found.toString());
+    }
+
     private static Stream<List<Double>> cases() {
         SplittableRandom random = new SplittableRandom(7);
         return Stream.generate(() -> List.of(Math.round(Math.exp(random.nextDouble() * 9 - 7) * 1e5) / 1e5 + 1e-4,
