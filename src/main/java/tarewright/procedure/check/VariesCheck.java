@@ -8,7 +8,10 @@ import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedReaction;
 
-/** Where the author says that what limits varies, it must: seen over all amounts, so only where the class is large enough to get them all. */
+/**
+ * Where the author says that what limits varies, it must: seen over all amounts, so only where amounts are dealt and the class is large enough to get them all. With one amount for
+ * everybody it varies by what each group measures, and that the key says.
+ */
 final class VariesCheck {
     private VariesCheck() {
     }
@@ -31,7 +34,7 @@ final class VariesCheck {
     }
 
     private static boolean allDealt(Resolved procedure) {
-        return procedure.procedure().quantities().stream().filter(q -> q.dealt().isPresent()).allMatch(q -> procedure.hands().stream()
+        return procedure.procedure().quantities().stream().anyMatch(q -> q.dealt().isPresent()) && procedure.procedure().quantities().stream().filter(q -> q.dealt().isPresent()).allMatch(q -> procedure.hands().stream()
                 .map(h -> h.resolved().procedure().quantity(q.name()).orElseThrow().rule()).distinct().count() == q.dealt().get().rules().size());
     }
 }

@@ -139,10 +139,27 @@ class FindingsTest {
         assertEquals("front [1:1-1:1]\n", TreeText.of(found.value()));
     }
 
+    /** What is past a limit is pointed at where it begins, and nothing is read of a file with too much in it. */
+    @Test
+    void whatIsTooMuchIsToldOnce() {
+        Found<SourceFile> blocks = read(numbered("```value v%d\nis: 1 g\n```\n\n", Limits.BLOCKS + 2));
+        assertEquals(List.of("too-many-blocks"), blocks.findings().stream().map(Finding::id).toList());
+        assertEquals(4 * Limits.BLOCKS + 1, blocks.findings().get(0).at().line());
+        assertEquals(List.of(), blocks.value().blocks());
+        Found<SourceFile> references = read("{a}\n".repeat(Limits.REFERENCES + 1));
+        assertEquals(List.of("too-many-references"), references.findings().stream().map(Finding::id).toList());
+        assertEquals(Limits.REFERENCES + 1, references.findings().get(0).at().line());
+        Found<SourceFile> braces = read("a } b\n\n".repeat(Limits.FINDINGS + 7));
+        assertEquals(Limits.FINDINGS + 1, braces.findings().size());
+        Finding more = braces.findings().get(Limits.FINDINGS);
+        assertEquals("and-more {told=200, more=7, worst=ERROR}", more.id() + " " + more.fields());
+        assertEquals(2 * Limits.FINDINGS + 1, more.at().line());
+    }
+
     @Test
     void eachKindOfFindingIsAmongTheCases() {
         Set<String> seen = cases().map(Case::id).collect(Collectors.toCollection(HashSet::new));
-        seen.add("file-too-large");
+        seen.addAll(List.of("file-too-large", "too-many-blocks", "too-many-references", "and-more"));
         assertEquals(ids(), seen);
     }
 

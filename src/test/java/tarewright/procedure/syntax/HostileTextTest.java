@@ -106,9 +106,9 @@ class HostileTextTest {
 
     @Test
     void manyEscapedBarsKeepTheirPlaces() {
-        Found<SourceFile> found = read("a|b\n-|-\n" + "\\|{a}".repeat(5_000) + "|c\n");
+        Found<SourceFile> found = read("a|b\n-|-\n" + "\\|{a}".repeat(2_000) + "|c\n");
         PlacesLaw.holds(found);
-        assertEquals(5_000, found.value().references().size());
+        assertEquals(2_000, found.value().references().size());
     }
 
     @Test
