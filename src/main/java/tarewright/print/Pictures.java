@@ -14,30 +14,35 @@ import tarewright.document.Piece;
  */
 final class Pictures {
     private final Map<String, SafeSvg> packed = new HashMap<>();
+    private final Medium medium;
+
+    Pictures(Medium medium) {
+        this.medium = medium;
+    }
 
     /** A GHS pictogram by its code. Its stand-in is the code and the symbol's English name, marked as English. */
     Map<String, Object> pictogram(String code) {
         String clean = SafeXml.clean(code);
         SafeSvg picture = Packed.has(path(code)) ? packed(code) : packed("GHS00");
         String spoken = clean + ": " + picture.title();
-        return Map.of("code", clean, "picture", markup(picture.markup("pictogram", "", spoken, "en")));
+        return Map.of("code", clean, "picture", markup(picture.markup("pictogram", "", spoken, "en", medium)));
     }
 
     /** An ISO 7010 sign by its code, or the general sign of its kind where we have not drawn it. */
     TemplateMarkupOutputModel<?> sign(String code, String words) {
         String file = Packed.has(path(code)) ? code : general(code);
-        return markup(packed(file).markup("sign", "", words, ""));
+        return markup(packed(file).markup("sign", "", words, "", medium));
     }
 
     /** The triangle of a caution, black and white so that a grey copy keeps it. */
     TemplateMarkupOutputModel<?> alert(String word) {
-        return markup(packed("ALERT").markup("alert", "", word, ""));
+        return markup(packed("ALERT").markup("alert", "", word, "", medium));
     }
 
     TemplateMarkupOutputModel<?> drawing(Piece.Drawing drawing) {
         String size = String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", drawing.widthMillimetres(),
                 drawing.heightMillimetres());
-        return markup(SafeSvg.of(drawing.svg()).markup("drawing", size, SafeXml.clean(drawing.spoken()), ""));
+        return markup(SafeSvg.of(drawing.svg()).markup("drawing", size, SafeXml.clean(drawing.spoken()), "", medium));
     }
 
     private SafeSvg packed(String code) {

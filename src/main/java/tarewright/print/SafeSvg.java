@@ -72,12 +72,16 @@ final class SafeSvg {
      * @param size a CSS width and height, or empty where the style sheet gives them for the class
      * @param spoken its text alternative
      * @param language of that alternative, or empty for the page's own
+     * @param medium decides how the alternative is written
      */
-    String markup(String cssClass, String size, String spoken, String language) {
+    String markup(String cssClass, String size, String spoken, String language, Medium medium) {
         StringBuilder out = new StringBuilder("<svg xmlns=\"" + NAMESPACE + "\"");
         attribute(out, "class", cssClass);
         attribute(out, "viewBox", viewBox);
-        attribute(out, "alt", spoken.isBlank() ? NAMELESS : spoken);
+        if (medium == Medium.WEB) {
+            attribute(out, "role", "img");
+        }
+        attribute(out, medium == Medium.WEB ? "aria-label" : "alt", spoken.isBlank() ? NAMELESS : spoken);
         if (!size.isEmpty()) {
             attribute(out, "style", size);
         }

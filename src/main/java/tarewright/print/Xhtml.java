@@ -5,7 +5,7 @@ import tarewright.document.Sheet;
 /** Sheets as XHTML, by the template of their kind. For use by one thread at a time. */
 public final class Xhtml {
     private final Templates templates;
-    private final SheetFacts facts = new SheetFacts(new Pictures());
+    private final SheetFacts facts = new SheetFacts(new Pictures(Medium.PAPER));
 
     public Xhtml(Templates templates) {
         this.templates = templates;

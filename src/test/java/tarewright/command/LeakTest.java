@@ -17,6 +17,7 @@ import tarewright.document.Sheet;
 import tarewright.finding.Found;
 import tarewright.print.PdfPrinter;
 import tarewright.print.Templates;
+import tarewright.print.WebPrinter;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.Resolver;
 import tarewright.procedure.syntax.Reader;
@@ -31,6 +32,7 @@ import tarewright.text.SourceText;
  */
 class LeakTest {
     private static final PdfPrinter PRINTER = new PdfPrinter(Templates.packed());
+    private static final WebPrinter WEB = new WebPrinter(Templates.packed());
     private static final Documents DOCUMENTS = new Documents(HazardTables.of(""));
 
     @ParameterizedTest
@@ -41,6 +43,16 @@ class LeakTest {
         assertNotEquals(text, other);
         assertArrayEquals(pdf(name, text, Sheet.Kind.HANDOUT), pdf(name, other, Sheet.Kind.HANDOUT));
         assertFalse(Arrays.equals(pdf(name, text, Sheet.Kind.KEY), pdf(name, other, Sheet.Kind.KEY)));
+    }
+
+    /** In a browser anyone can read the source of the page. */
+    @ParameterizedTest
+    @ValueSource(strings = {"hydrogen-from-magnesium", "acid-in-a-descaler", "chalk-from-two-solutions"})
+    void otherAnswersGiveTheSameSourceOfTheWebPage(String name) throws IOException {
+        String text = Files.readString(Path.of("procedures", name + ".md"));
+        String other = otherwise(text);
+        assertArrayEquals(WEB.print(sheet(name, text, Sheet.Kind.HANDOUT)), WEB.print(sheet(name, other, Sheet.Kind.HANDOUT)));
+        assertFalse(Arrays.equals(WEB.print(sheet(name, text, Sheet.Kind.KEY)), WEB.print(sheet(name, other, Sheet.Kind.KEY))));
     }
 
     /** Other values, words, choices' order, expectations, trials and key text; what a student is asked stays. */
@@ -55,9 +67,13 @@ class LeakTest {
     }
 
     private static byte[] pdf(String name, String text, Sheet.Kind kind) {
+        return PRINTER.print(sheet(name, text, kind)).pdf();
+    }
+
+    private static Sheet sheet(String name, String text, Sheet.Kind kind) {
         Found<Resolved> found = Resolver.resolve(name, Reader.read(new SourceText(name, text)).value(), Overrides.NONE, Tables.load());
         assertFalse(found.hasErrors(), () -> found.findings().toString());
         List<Sheet> sheets = DOCUMENTS.sheets(found.value(), Set.of(kind), List.of(), "abcdefg", "");
-        return PRINTER.print(sheets.get(0)).pdf();
+        return sheets.get(0);
     }
 }

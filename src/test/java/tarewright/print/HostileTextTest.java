@@ -99,7 +99,7 @@ class HostileTextTest {
     @DisplayName("a drawing holds shapes and nothing else")
     void drawings() {
         String head = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\">";
-        assertTrue(SafeSvg.of(head + "<rect width=\"5\" height=\"5\"/></svg>").markup("drawing", "", "a \"square\" & more", "")
+        assertTrue(SafeSvg.of(head + "<rect width=\"5\" height=\"5\"/></svg>").markup("drawing", "", "a \"square\" & more", "", Medium.PAPER)
                 .contains(
                 "alt=\"a &quot;square&quot; &amp; more\""));
         for (String bad : List.of("<script>x</script>", "<image href=\"file:///etc/hosts\"/>", "<use href=\"#a\"/>",

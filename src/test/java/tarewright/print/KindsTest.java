@@ -55,16 +55,18 @@ class KindsTest {
     @DisplayName("every kind has its macro under its own name")
     void macros() {
         String macros = Packed.text("templates/pieces.ftlx");
+        String forTheWeb = Packed.text("templates/web/pieces.ftlx");
         for (String kind : all()) {
             String name = kind.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + kind.substring(1);
             assertTrue(macros.contains("<#macro " + name + " "), name);
+            assertTrue(forTheWeb.contains("<#macro " + name + " "), name);
         }
     }
 
     @Test
     @DisplayName("a template sees text, truth values, lists, maps and drawings, never a number")
     void noNumbers() {
-        SheetFacts facts = new SheetFacts(new Pictures());
+        SheetFacts facts = new SheetFacts(new Pictures(Medium.PAPER));
         for (Sheet sheet : SampleSheets.all(Sheet.Paper.A4)) {
             plain(facts.of(sheet));
         }
