@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import tarewright.finding.Finding;
 import tarewright.procedure.declare.LabelPaper;
+import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.bench.WorstHand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.Paper;
@@ -14,10 +15,17 @@ import tarewright.wording.DocumentWords;
 /** Makes the documents of a resolved procedure. */
 public final class Documents {
     private final CountryRules country;
+    private final List<StockBlock> shelf;
 
     /** @param country the hazard tables for the procedure's country; reading them takes a while, so they are read once */
     public Documents(CountryRules country) {
+        this(country, List.of());
+    }
+
+    /** @param shelf the bottles of a term; the procedure's own are known */
+    public Documents(CountryRules country, List<StockBlock> shelf) {
         this.country = country;
+        this.shelf = List.copyOf(shelf);
     }
 
     /**
@@ -45,7 +53,7 @@ public final class Documents {
                     footer));
         }
         if (kinds.contains(Sheet.Kind.PREP)) {
-            sheets.add(sheet(Sheet.Kind.PREP, procedure, new PrepSheet(Draft.of(procedure, true), country.rules()).pieces(), version, footer));
+            sheets.add(sheet(Sheet.Kind.PREP, procedure, new PrepSheet(Draft.of(procedure, true), shelf, country.rules()).pieces(), version, footer));
         }
         if (kinds.contains(Sheet.Kind.LABELS)) {
             LabelPaper paper = procedure.procedure().front().labels().orElse(LabelPaper.USUAL);

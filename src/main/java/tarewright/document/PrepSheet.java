@@ -8,10 +8,12 @@ import tarewright.derivation.Figure;
 import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.declare.AnswerBlock;
+import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.prepare.BalanceQueue;
 import tarewright.procedure.prepare.Equipment;
 import tarewright.procedure.prepare.Provision;
 import tarewright.procedure.prepare.Supplies;
+import tarewright.procedure.recipe.Recipes;
 import tarewright.procedure.syntax.Part;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.safety.Rulebook;
@@ -29,15 +31,22 @@ final class PrepSheet implements Filling {
     private final Hazards hazards;
     private final Labels labels;
     private final Rulebook rules;
+    private final BenchSafety safety;
+    private final Recipes recipes;
     private final Supplies supplies;
+    private final RecipePieces making;
 
-    PrepSheet(Draft draft, Rulebook rules) {
+    /** @param shelf the bottles of the term */
+    PrepSheet(Draft draft, List<StockBlock> shelf, Rulebook rules) {
         this.draft = draft;
         this.rules = rules;
         this.bench = Bench.of(draft, rules);
         this.hazards = new Hazards(draft);
         this.labels = new Labels(draft);
-        this.supplies = Supplies.of(draft.procedure(), bench.things());
+        this.safety = BenchSafety.of(draft.procedure(), shelf, rules);
+        this.recipes = Recipes.of(draft.procedure(), shelf);
+        this.supplies = Supplies.of(draft.procedure(), bench.things(), recipes);
+        this.making = new RecipePieces(draft, safety, rules);
     }
 
     List<Piece> pieces() {
@@ -103,11 +112,11 @@ final class PrepSheet implements Filling {
         List<Bottle> handled = bench.bottles().stream().filter(b -> b.uses().isEmpty()
                 || b.uses().stream().anyMatch(u -> !OwnSolutions.holds(draft.procedure(), u.block()))).toList();
         List<Piece> boxes = handled.stream().filter(b -> !b.verdict().harmless()).<Piece>map(b -> hazards.box(b, List.of(), false)).toList();
-        BenchSafety all = BenchSafety.of(draft.procedure(), rules);
         List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-hazards"), draft.paragraph("safety.data-sheets")));
-        all.stocks().forEach(s -> pieces.add(hazards.box(new Bottle(draft.prose().of(s.name()),
+        safety.stocks().forEach(s -> pieces.add(hazards.box(new Bottle(draft.prose().of(s.name()),
                 s.strength().map(draft.prose()::of).orElse(List.of()), List.of(), s.verdict(), false, s.makes(), Optional.empty()),
                 Text.words(draft.say("prep.stock")), false)));
+        making.newOnTheBench(recipes).forEach(b -> pieces.add(hazards.box(b, Text.words(draft.say("prep.stock")), false)));
         pieces.addAll(boxes);
         pieces.addAll(hazards.harmless(handled));
         pieces.addAll(new Apart(draft).pieces(bench, rules));
@@ -124,6 +133,8 @@ final class PrepSheet implements Filling {
                 pieces.add(new Piece.Note(draft.say("prep.notes"), walk.inside(block)));
             }
         });
+        recipes.recipes().forEach(r -> pieces.addAll(making.recipe(r, supplies.provision(r.name()))));
+        recipes.unmade().forEach(u -> pieces.add(making.unmade(u)));
         Grid bottles = new Grid(draft, "prep.bottles").words("expect.what").numbers("prep.share", "prep.containers").words("prep.container");
         for (Provision provision : supplies.provisions()) {
             boolean drops = provision.each().unit().symbol().startsWith("drop");
@@ -159,6 +170,7 @@ final class PrepSheet implements Filling {
                 default -> front.row(words, total);
             }
         }
+        pieces.add(new Piece.Steps(1, List.of(step("prep.put-on-trays"))));
         pieces.addAll(tray.pieces());
         pieces.addAll(shared.pieces());
         pieces.addAll(front.pieces());

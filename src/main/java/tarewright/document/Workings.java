@@ -51,6 +51,13 @@ final class Workings {
         return set;
     }
 
+    /** The last line alone, with a remark of this document's own. */
+    Piece.WorkedLine last(Figure figure, String remark) {
+        List<WorkedLine> all = lines.of(figure);
+        WorkedLine last = all.get(all.size() - 1);
+        return new Piece.WorkedLine(name(last.subject()), right(last), remark);
+    }
+
     private Piece.WorkedLine set(WorkedLine line) {
         return new Piece.WorkedLine(name(line.subject()), right(line), remark(line));
     }

@@ -62,6 +62,11 @@ final class Fixture {
         return DOCUMENTS.sheets(procedure, EnumSet.of(kind), List.of(), "abcdefg", "").get(0);
     }
 
+    /** The prep sheet with the bottles of a term. */
+    static Sheet prep(Resolved procedure, List<tarewright.procedure.declare.StockBlock> shelf) {
+        return new Documents(HazardTables.of(""), shelf).sheets(procedure, EnumSet.of(Sheet.Kind.PREP), List.of(), "abcdefg", "").get(0);
+    }
+
     /** Plain text, with ordinary spaces. */
     static String text(Sheet sheet) {
         return PlainText.of(sheet).replace('\u202F', ' ');

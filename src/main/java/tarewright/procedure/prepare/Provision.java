@@ -12,7 +12,7 @@ import tarewright.procedure.resolve.ResolvedQuantity;
  * @param uses what is measured out of it
  * @param each what one group takes in all its portions and runs
  * @param total what the class takes, with spare
- * @param ready the total rounded up to what is easily weighed or measured
+ * @param ready the total rounded up to what is easily weighed or measured; of what is made by a recipe, the flasks that are filled
  * @param share what is put out for one group: its part of the spare in it, rounded down so that all shares together are no more than {@code ready}
  * @param bottle the volume of a usual bottle that holds the share; empty for what is weighed, and for what no bottle holds
  */
@@ -24,5 +24,10 @@ public record Provision(ResolvedQuantity source, List<ResolvedQuantity> uses, Fi
 
     public String name() {
         return source.name();
+    }
+
+    /** The same, made in whole flasks. */
+    Provision made(Figure volume) {
+        return new Provision(source, uses, each, total, volume, share, bottle);
     }
 }

@@ -15,6 +15,7 @@ import tarewright.procedure.bench.OnTheBench;
 import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.bench.Taken;
 import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.recipe.Recipes;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
@@ -41,9 +42,11 @@ public record Supplies(Resolved procedure, List<Provision> provisions, List<Equi
         queues = List.copyOf(queues);
     }
 
-    public static Supplies of(Resolved procedure, OnTheBench bench) {
+    /** @param recipes of the solutions that are made, in whole flasks */
+    public static Supplies of(Resolved procedure, OnTheBench bench, Recipes recipes) {
         List<Provision> provisions = new ArrayList<>();
-        bench.taken().forEach(bottle -> provisions.addAll(handedOut(procedure, bottle)));
+        bench.taken().forEach(bottle -> handedOut(procedure, bottle).forEach(p -> provisions.add(recipes.recipe(p.name())
+                .filter(r -> r.volume().dimension().equals(p.total().dimension())).map(r -> p.made(r.volume())).orElse(p))));
         List<Equipment> equipment = procedure.procedure().apparatus().stream().map(i -> Equipment.of(i, procedure.setting())).toList();
         return new Supplies(procedure, provisions, equipment, BalanceQueue.of(procedure, equipment));
     }
