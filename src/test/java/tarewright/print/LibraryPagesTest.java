@@ -35,7 +35,8 @@ class LibraryPagesTest {
     }
 
     private static List<Sheet> sheets(Path file, int groups, Sheet.Paper paper, Sheet.Kind... kinds) {
-        Resolved procedure = Library.resolve(file, Library.setting(groups, "20 °C", "101.3 kPa")).value();
+        // Where amounts are dealt out, each deal has a leaf of its own; they differ in an amount and break alike.
+        Resolved procedure = Library.resolve(file, Library.setting(groups, "20 °C", "101.3 kPa")).value().hands().get(0).resolved();
         return DOCUMENTS.sheets(procedure, EnumSet.copyOf(List.of(kinds)), List.of(), "abcdefg", "").stream().map(s -> new Sheet(s.kind(),
                 s.title(), s.kindName(), s.code(), s.version(), s.language(), paper, s.footer(), s.pageWord(), s.pieces())).toList();
     }
