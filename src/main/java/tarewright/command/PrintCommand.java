@@ -87,9 +87,11 @@ final class PrintCommand implements Callable<Integer> {
             }
             List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
             Lot lot = new Lot("", found.value(), warnings, workshop.country(input, found.value()), kinds, workshop.dataVersion(input), "", large);
-            Optional<String> written = print(lot, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))), disk, err);
+            List<Finding> seen = new ArrayList<>();
+            Optional<String> written = print(lot, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))), disk, err, seen);
+            seen.forEach(f -> err.println(words.full(f)));
             errors |= written.isEmpty();
-            table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING));
+            table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING) + seen.size());
         }
         console.print(table.text(out.toString()));
         return errors ? Main.ERRORS : Main.CLEAN;
@@ -100,8 +102,8 @@ final class PrintCommand implements Callable<Integer> {
         return disk.isFolder(USUAL_INPUT) ? USUAL_INPUT : PackedProcedures.folder().orElse(USUAL_INPUT);
     }
 
-    /** Every sheet is complete before the first file of the procedure is replaced. */
-    private Optional<String> print(Lot lot, PdfPrinter printer, Disk disk, PrintWriter err) {
+    /** Every sheet is complete before the first file of the procedure is replaced. @param seen takes what only the laid-out pages show */
+    private Optional<String> print(Lot lot, PdfPrinter printer, Disk disk, PrintWriter err, List<Finding> seen) {
         Map<Path, byte[]> files = new LinkedHashMap<>();
         List<String> written = new ArrayList<>();
         try {
@@ -111,6 +113,9 @@ final class PrintCommand implements Callable<Integer> {
                         + String.format(Locale.ROOT, "U+%04X", c) + "; it prints as #"));
                 if (printed.spilled()) {
                     err.println("tarewright: " + lot.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
+                }
+                if (document.kind() == Sheet.Kind.HANDOUT && !document.large()) {
+                    HandoutLong.of(lot.procedure(), printed.pages()).ifPresent(seen::add);
                 }
                 files.put(out.resolve(lot.folder()).resolve(document.file()), printed.pdf());
                 written.add(document.kind().word() + (document.large() ? "-large" : "") + " (" + printed.pages() + ")");

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,12 +13,16 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
+import tarewright.print.PdfPrinter;
+import tarewright.print.Templates;
 import tarewright.procedure.check.Rehearsal;
 import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
+import tarewright.term.Lot;
 import tarewright.wording.FindingText;
 
 /** {@code proof}: reads, resolves and checks, prints nothing. */
@@ -37,6 +42,8 @@ final class ProofCommand implements Callable<Integer> {
     private boolean rehearse;
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Another number invents another class (${DEFAULT-VALUE}).")
     private long seed = 1;
+    @Option(names = "--pages", description = "Also lays the handout out, and tells if it needs more than two sides.")
+    private boolean pages;
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
     private boolean help;
 
@@ -48,7 +55,7 @@ final class ProofCommand implements Callable<Integer> {
         Workshop workshop = new Workshop(disk, setting.overrides(words));
         List<Finding> all = new ArrayList<>();
         for (InputFile file : new Inputs(disk).find(files)) {
-            Found<Resolved> found = workshop.resolve(file);
+            Found<Resolved> found = pages ? laidOut(workshop, file) : workshop.resolve(file);
             all.addAll(found.findings());
             if (json) {
                 out.println(new ObjectMapper().writeValueAsString(FindingsJson.of(file, found.findings(), words)));
@@ -66,5 +73,18 @@ final class ProofCommand implements Callable<Integer> {
             out.println(all.isEmpty() ? "clean" : words.count(all));
         }
         return all.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? Main.ERRORS : Main.CLEAN;
+    }
+
+    /** With what only the laid-out page shows. Not by default: laying out takes longer than all the checks. */
+    private static Found<Resolved> laidOut(Workshop workshop, InputFile file) {
+        Found<Resolved> found = workshop.resolve(file);
+        if (found.hasErrors()) {
+            return found;
+        }
+        Lot lot = new Lot("", found.value(), List.of(), workshop.country(file, found.value()), Set.of(Sheet.Kind.HANDOUT), "", "", false);
+        int sides = lot.print(new PdfPrinter(Templates.packed())).get(0).printed().pages();
+        List<Finding> all = new ArrayList<>(found.findings());
+        HandoutLong.of(found.value(), sides).ifPresent(all::add);
+        return new Found<>(found.value(), all);
     }
 }

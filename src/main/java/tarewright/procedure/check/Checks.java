@@ -15,7 +15,8 @@ import tarewright.procedure.resolve.Resolved;
 public final class Checks {
     private static final List<Check> ALL = List.of(new VesselCheck(), new FitsCheck(), new ExcessCheck(),
             new LimitingCheck(), new ReactantCheck(), new FoundCheck(), new SourceCheck(), new RoomCheck(), new RecipeCheck(),
-            new DeliveryCheck(), new ScaleCheck(), new HeatCheck(), new InsideCheck(), new WasteCheck());
+            new DeliveryCheck(), new ScaleCheck(), new HeatCheck(), new InsideCheck(), new WasteCheck(), new ActionsCheck(),
+            new HandTypedCheck(), new BlanksCheck(), new MeasuredWithCheck());
 
     private Checks() {
     }
