@@ -21,7 +21,7 @@ import tarewright.document.Text;
  * that belongs to a code) are added here.
  */
 final class SheetFacts {
-    private static final int LONGEST_RUN = 24;
+    private static final int LONGEST_RUN = 20;
     private static final int WIDEST_LEFT = 34;
     private static final int WIDEST_BLANK = 60;
     private static final char MAY_BREAK = '\u200B';
