@@ -75,6 +75,7 @@ final class Workshop {
         findings.addAll(Checks.run(resolved.value()));
         resolved.value().procedure().settled().stream().flatMap(b -> b.finding().stream()).filter(id -> !known.contains(id.value()))
                 .forEach(id -> findings.add(new UnknownSettled(id.value(), Spelling.near(id.value(), known), id.at())));
+        findings.addAll(LanguageCheck.of(resolved.value()));
         if (whole && anything) {
             Found<CountryRules> hazardTables = hazards(file, resolved.value());
             findings.addAll(hazardTables.findings());

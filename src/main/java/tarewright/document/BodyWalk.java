@@ -118,13 +118,13 @@ final class BodyWalk {
                 && draft.procedure().referent(reference) instanceof Referent.Equation;
     }
 
-    private static Piece literal(Part.Literal literal) {
+    private Piece literal(Part.Literal literal) {
         List<Text> lines = new ArrayList<>();
         for (String line : literal.text().stripTrailing().split("\n", -1)) {
             if (!lines.isEmpty()) {
                 lines.add(new Text.Break());
             }
-            lines.add(new Text.Code(line));
+            lines.add(new Text.Code(draft.prose().veiled(line)));
         }
         return new Piece.Paragraph(lines);
     }

@@ -86,8 +86,10 @@ public final class Documents {
         String language = procedure.setting().language();
         DocumentWords words = DocumentWords.in(language);
         String title = procedure.procedure().front().title().map(t -> t.value()).orElse(procedure.name());
+        boolean students = kind == Sheet.Kind.HANDOUT || kind == Sheet.Kind.SAFETY;
+        String shown = students ? Draft.of(procedure, false).prose().veiled(title) : title;
         Sheet.Paper paper = procedure.setting().paper() == Paper.LETTER ? Sheet.Paper.LETTER : Sheet.Paper.A4;
-        return new Sheet(kind, title, words.say("kind." + kind.word()), procedure.procedure().front().code(), version, language,
+        return new Sheet(kind, shown, words.say("kind." + kind.word()), procedure.procedure().front().code(), version, language,
                 paper, footer, new Sheet.PageWords(words.say("page"), words.say("page.of")), pieces);
     }
 }

@@ -34,7 +34,7 @@ record Draft(Resolved procedure, DocumentWords words, Numbers numbers, Typeset t
         Typeset typeset = new Typeset(new Spoken(procedure.tables().substances(), procedure.tables().elements(), words));
         Secrets secrets = Secrets.of(procedure);
         return new Draft(procedure, words, Numbers.in(language), typeset,
-                new Prose(formulas(procedure), secrets.shownFormulas(), typeset), secrets, open);
+                new Prose(formulas(procedure), secrets.shownFormulas(), f -> open ? Optional.empty() : secrets.shownAs(f), typeset), secrets, open);
     }
 
     /** Every formula that the procedure uses. */

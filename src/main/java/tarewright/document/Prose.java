@@ -23,13 +23,45 @@ final class Prose {
     private static final String LINE = "0123456789+-";
     private static final Pattern AMOUNT = Pattern.compile("(?<=[0-9]) ([^\\s,.;:()]+)(?![^\\s,.;:()])");
 
+    /** As people write the dot of a hydrate. */
+    private static final List<String> DOTS = List.of(".", "·", "•", "∙", "⋅", "*", " . ", " · ", " • ", " ∙ ", " ⋅ ", " * ");
+
     private final Map<String, Text.Chemical> spellings = new HashMap<>();
+    /** What must not be read, by each of its spellings, and what is shown in its place. */
+    private final Map<String, String> veils = new HashMap<>();
     private final int longest;
 
-    Prose(Iterable<Formula> formulas, Iterable<ShownFormula> shown, Typeset typeset) {
+    /** @param disguise what stands in the place of a formula whose number is to be found out */
+    Prose(Iterable<Formula> formulas, Iterable<ShownFormula> shown, Typeset.Disguise disguise, Typeset typeset) {
+        formulas.forEach(f -> disguise.of(f).ifPresent(s -> veil(f, s, typeset.shown(s))));
         formulas.forEach(f -> enter(f.plain(), f.unicode(), typeset.formula(f)));
         shown.forEach(f -> enter(f.plain(), f.unicode(), typeset.shown(f)));
         longest = spellings.keySet().stream().mapToInt(String::length).max().orElse(0);
+    }
+
+    private void veil(Formula formula, ShownFormula shown, Text.Chemical set) {
+        for (String spelling : List.of(formula.plain(), formula.unicode(), onTheLine(formula.unicode()))) {
+            String[] parts = spelling.split("[.·]");
+            for (String dot : DOTS) {
+                for (String gap : List.of("", " ")) {
+                    String each = String.join(dot, parts).replaceAll("(?<=[.·•∙⋅* ]|^)([0-9]+)(?=[A-Z\\[(])", "$1" + gap);
+                    spellings.put(each, set);
+                    veils.put(each, shown.unicode());
+                }
+            }
+        }
+    }
+
+    /** Text that is printed as it stands, what must not be read in it replaced. */
+    String veiled(String text) {
+        StringBuilder shown = new StringBuilder();
+        int at = 0;
+        while (at < text.length()) {
+            Optional<String> found = veils.isEmpty() || !startsWord(text, at) ? Optional.empty() : formulaAt(text, at).filter(veils::containsKey);
+            shown.append(found.map(veils::get).orElse(text.substring(at, at + 1)));
+            at += found.map(String::length).orElse(1);
+        }
+        return shown.toString();
     }
 
     private void enter(String plain, String unicode, Text.Chemical set) {

@@ -31,15 +31,21 @@ final class RunningText {
     /** @param head the head of the column that it stands in; empty outside a table */
     List<Text> of(List<Inline> inlines, String head) {
         List<Text> set = new ArrayList<>();
+        StringBuilder words = new StringBuilder();
         for (Inline inline : inlines) {
-            if (inline instanceof Inline.Words words) {
-                Typeset.append(set, draft.prose().of(words.text()));
-            } else if (inline instanceof Inline.Strong strong) {
+            // A star that is no emphasis comes as words of its own, and may stand in a formula.
+            if (inline instanceof Inline.Words more) {
+                words.append(more.text());
+                continue;
+            }
+            Typeset.append(set, draft.prose().of(words.toString()));
+            words.setLength(0);
+            if (inline instanceof Inline.Strong strong) {
                 set.add(new Text.Strong(of(strong.inside(), head)));
             } else if (inline instanceof Inline.Emphasis emphasis) {
                 set.add(new Text.Emphasis(of(emphasis.inside(), head)));
             } else if (inline instanceof Inline.Code code) {
-                set.add(new Text.Code(code.text()));
+                set.add(new Text.Code(draft.prose().veiled(code.text())));
             } else if (inline instanceof Inline.Link link) {
                 Typeset.append(set, link(link, head));
             } else if (inline instanceof Inline.Picture picture) {
@@ -50,6 +56,7 @@ final class RunningText {
                 Typeset.append(set, reference(reference, head));
             }
         }
+        Typeset.append(set, draft.prose().of(words.toString()));
         return set;
     }
 

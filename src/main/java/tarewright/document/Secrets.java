@@ -135,7 +135,7 @@ final class Secrets {
 
     /** The formula to show in the place of one whose number is to be found. */
     Optional<ShownFormula> shownAs(Formula formula) {
-        return Optional.ofNullable(shown.get(formula));
+        return shown.entrySet().stream().filter(e -> e.getKey().sameComposition(formula)).map(Map.Entry::getValue).findFirst();
     }
 
     /** Every formula shown in the place of another. */

@@ -16,6 +16,16 @@ public final class DocumentWords {
         this.words = words;
     }
 
+    /** Whether the documents have words in a language. @param language BCP 47 */
+    public static boolean known(String language) {
+        return MessageFile.speaks("documents", language);
+    }
+
+    /** The languages that the documents have words in, as two letters, in alphabetical order. */
+    public static List<String> languages() {
+        return MessageFile.languages("documents");
+    }
+
     /** @param language BCP 47 */
     public static DocumentWords in(String language) {
         return new DocumentWords(MessageFile.of("documents", language));

@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -85,6 +86,20 @@ public final class MessageFile {
         Set<String> keys = new TreeSet<>();
         layers.forEach(layer -> keys.addAll(layer.stringPropertyNames()));
         return keys;
+    }
+
+    /** The languages that a subject has words in, as two letters, in alphabetical order. */
+    static List<String> languages(String name) {
+        return Arrays.stream(Locale.getISOLanguages()).filter(l -> has(name, l)).sorted().toList();
+    }
+
+    private static boolean has(String name, String tag) {
+        return tag.matches("[A-Za-z0-9-]+") && MessageFile.class.getResource(FOLDER + name + "_" + tag + ".properties") != null;
+    }
+
+    /** Whether a subject has words in a language. @param language BCP 47 */
+    static boolean speaks(String name, String language) {
+        return has(name, language) || has(name, language.split("-", 2)[0].toLowerCase(Locale.ROOT));
     }
 
     private static Optional<Properties> load(String resource) {

@@ -308,6 +308,17 @@ class SafetyFiguresTest {
         assertTrue(said.contains("no hazard table of `US` is at hand; EU CLP") && said.contains(" DE"), said);
     }
 
+    /** A language without words is told, with those that there are; its regions are as good as the language. */
+    @Test
+    void anUnknownLanguageIsTold() throws IOException {
+        String text = two("HCl", "NaCl");
+        assertEquals(List.of(), found(figures(text.replace("groups: 15", "groups: 15\nlanguage: en-GB")), "language-not-known"));
+        assertEquals(List.of("warning"), found(figures(text.replace("groups: 15", "groups: 15\nlanguage: Spanish")), "language-not-known"));
+        assertEquals(List.of("warning"), found(figures(text.replace("groups: 15", "groups: 15\nlanguage: eo")), "language-not-known"));
+        String said = run("proof");
+        assertTrue(said.contains("no words in `eo`") && said.contains("one of en"), said);
+    }
+
     /** Annex VI, 017-002-01-X: hydrochloric acid H315, H319, H335 from 10 %; the teacher's own row says H318 from 5 %. 2 mol/L is some 7 %. */
     @Test
     void aTeachersOwnHazardsGoBeforeOursAreNotedAndAreDangerousWithTheSameThings() throws IOException {

@@ -92,6 +92,23 @@ class HandoutTest {
         assertTrue(handout.contains("CuSO₄·xH₂O(s) → CuSO₄(s) + x H₂O(g)"), handout);
     }
 
+    /** However the author types it in running text, as code or in the title: what is printed is the formula with the letter, and with another number the sheet is the same. */
+    @ParameterizedTest
+    @ValueSource(strings = {"CuSO4.5H2O", "CuSO4·5H2O", "CuSO₄·5H₂O", "CuSO4 · 5 H2O", "`CuSO4.5H2O`", "CuSO4•5H2O"})
+    void theNumberOfAHydrateIsHiddenInProse(String typed) {
+        String source = Fixture.source("hydrate").replace("Heat it until", "Blue crystals are " + typed + ", and " + typed + "(s) is a salt. Heat it until")
+                .replace("title: Water in blue crystals", "title: Water in " + typed.replace("`", ""));
+        String handout = text(source);
+        assertFalse(handout.contains("5H") || handout.contains("5 H") || handout.contains("5H₂O"), handout);
+        assertTrue(handout.replace("`", "").contains("Blue crystals are CuSO₄·xH₂O, and CuSO₄·xH₂O(s)"), handout);
+        Sheet sheet = handout(source);
+        assertEquals("Water in CuSO₄·xH₂O", sheet.title());
+        assertEquals("Water in CuSO₄·xH₂O", Fixture.sheet(Sheet.Kind.SAFETY, source).title());
+        String other = text(source.replace("5H2O", "6H2O").replace("5H₂O", "6H₂O").replace("5 H2O", "6 H2O"));
+        assertEquals(handout, other);
+        assertTrue(Fixture.text(Fixture.sheet(Sheet.Kind.KEY, source)).contains("CuSO₄·5H₂O"), "the key says what it is");
+    }
+
     /** What burettes deliver is found, not measured out, whether or not anything is hidden. */
     @Test
     void anEndPointIsNotTold() {

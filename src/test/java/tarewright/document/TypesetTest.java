@@ -134,7 +134,7 @@ class TypesetTest {
     }
 
     private static final Prose PROSE = new Prose(List.of(formula("H2"), formula("H2O"), formula("BaSO4"), formula("Fe^3+"),
-            formula("NaCl"), formula("CuSO4.5H2O"), formula("Ca(OH)2")), List.of(shown("MgSO4.xH2O")), TYPESET);
+            formula("NaCl"), formula("CuSO4.5H2O"), formula("Ca(OH)2")), List.of(shown("MgSO4.xH2O")), Typeset.Disguise.NONE, TYPESET);
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {

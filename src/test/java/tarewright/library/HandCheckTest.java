@@ -133,8 +133,8 @@ class HandCheckTest {
         sheet.read("liquid", 5, "mL");
         sheet.read("gas volume", 28, "mL");
         double seen = MOIST * 28 / (R * T);
-        sheet.answer("1", seen, "mmol");
-        sheet.answer("2", 5 * held, "mL");
+        sheet.answer("1", 5 * held, "mL");
+        sheet.answer("2", 28 + 5 * held, "mL");
         double all = seen * (28 + 5 * held) / 28;
         sheet.answer("3", all, "mmol");
         sheet.answer("4", 100 * all * CHALK / 140, "%");

@@ -198,6 +198,9 @@ final class Amounts {
     }
 
     private Optional<Figure> molarMass() {
+        if (findsOut(Property.MOLAR_MASS)) {
+            return new Unknowns(bench, block).molarMass();
+        }
         Optional<Matter> matter = bench.matter(block);
         if (matter.isEmpty()) {
             return Optional.empty();

@@ -46,6 +46,8 @@ final class Bench {
     private final Optional<Bench> expected;
     private final Map<String, ResolvedReading> readings = new LinkedHashMap<>();
     private List<Share> shares = List.of();
+    /** Volumes of liquid beside gases that are wished for, by the gas's name: as this bench tries them, or once they are settled. */
+    private Optional<Map<String, Double>> beside = Optional.empty();
 
     /** What one deal of the class has, and how often it is done. */
     record Share(Bench bench, int times) {
@@ -78,6 +80,24 @@ final class Bench {
         Bench bench = new Bench(procedure, setting, tables, names, pots, findings, constituents, Optional.of(this));
         bench.readings.putAll(all);
         return bench;
+    }
+
+    /** The same bench anew, with volumes of liquid beside the gases that are wished for to try. What it finds is not told. */
+    Bench trying(Map<String, Double> volumes) {
+        Bench bench = new Bench(procedure, setting, tables, names, pots, f -> { }, constituents, Optional.empty());
+        bench.beside = Optional.of(Map.copyOf(volumes));
+        return bench;
+    }
+
+    /** The volume of liquid beside a gas that is wished for, in cubic metres; none where it does not depend on the gas or never settles. */
+    Optional<Double> besideWished(QuantityBlock gas) {
+        if (expected.isPresent()) {
+            return expected.get().besideWished(gas);
+        }
+        if (beside.isEmpty()) {
+            beside = Optional.of(new VesselLiquids(this).settled());
+        }
+        return Optional.ofNullable(beside.get().get(gas.name()));
     }
 
     /** The deals of the whole class, this one among them. */

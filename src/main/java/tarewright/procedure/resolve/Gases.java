@@ -17,9 +17,7 @@ import tarewright.derivation.Step.Term;
 import tarewright.derivation.Symbol;
 import tarewright.procedure.declare.AmountRule;
 import tarewright.procedure.declare.AmountRule.Measured;
-import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.QuantityBlock;
-import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.quantity.Dimension;
 import tarewright.quantity.Typed;
 import tarewright.quantity.Unit;
@@ -85,14 +83,25 @@ final class Gases {
                     gas.block().nameSpan()));
             return Optional.empty();
         }
-        return bench.figure(gas, Property.VOLUME).flatMap(v -> molesOf(v, gas.rule() instanceof AmountRule.Stated));
+        boolean stated = gas.rule() instanceof AmountRule.Stated;
+        return bench.figure(gas, Property.VOLUME).flatMap(v -> molesOf(stated ? v : withTaken(v), stated));
     }
 
     /** The amount of the gas that is wished for. */
     Optional<Figure> wantedMoles() {
         Typed wanted = ((AmountRule.Wanted) gas.rule()).typed();
         Figure volume = Kit.asTyped(Figure.given(Symbol.words("wanted volume"), wanted.unit(), wanted.si(), new Origin.Author()), wanted);
-        return molesOf(volume, false);
+        return molesOf(withTaken(volume), false);
+    }
+
+    /** A volume that stands, or is to stand, in the vessel, with what liquids take of the gas beside it. */
+    private Figure withTaken(Figure stands) {
+        List<Term> parts = new ArrayList<>(List.of(new Term(1, stands)));
+        new VesselLiquids(bench).beside(gas).flatMap(l -> held(l, Symbol.words("dissolved"))).ifPresent(d -> parts.add(new Term(1, d)));
+        gas.gas().wash().map(w -> bench.constituents.typed(w.value(), Symbol.words("wash")))
+                .flatMap(w -> held(w, Symbol.words("washed away")).filter(h -> !fullySoluble() && h.value() <= TOO_SOLUBLE * w.value()))
+                .ifPresent(h -> parts.add(new Term(1, h)));
+        return parts.size() == 1 ? stands : Figure.of(Symbol.ofName("V", "made"), stands.unit(), new Step.Sum(parts));
     }
 
     // --- volumes
@@ -117,9 +126,13 @@ final class Gases {
             return Optional.empty();
         }
         Optional<Figure> lost = lost();
-        return free(gas.gas().overWater(), symbol("V")).map(whole -> lost.map(l -> Figure.of(symbol("V"), whole.unit(), new Step.Sum(List.of(
-                new Term(1, whole), new Term(-1, l)))))
-                .filter(v -> v.value() > 0).orElse(whole));
+        return free(gas.gas().overWater(), symbol("V")).map(whole -> lost.map(l -> l.value() < whole.value()
+                ? Figure.of(symbol("V"), whole.unit(), new Step.Sum(List.of(new Term(1, whole), new Term(-1, l)))) : nothing(whole, l)).orElse(whole));
+    }
+
+    private Figure nothing(Figure whole, Figure lost) {
+        bench.note(new ResolveFinding.GasAllDissolves(gas.name(), Kit.shown(whole.value(), whole.unit()), gas.block().nameSpan()));
+        return Figure.of(symbol("V"), whole.unit(), new Step.Product(0, List.of(new Power(whole, 1))));
     }
 
     /** The virial volume n R T / p + n B, where the author asks for it or it differs by more than half of the accepted range. */
@@ -176,15 +189,7 @@ final class Gases {
      * that the author puts into the gas's vessel count.
      */
     Optional<Figure> dissolved() {
-        List<Figure> liquids = bench.procedure.quantities().stream().filter(q -> q.is(Kind.SOLUTION) || q.is(Kind.LIQUID))
-                .filter(q -> q.vessel().isPresent() && q.vessel().map(At::value).equals(gas.vessel().map(At::value)))
-                .flatMap(q -> bench.figure(q, Property.VOLUME).stream()).toList();
-        if (liquids.isEmpty()) {
-            return Optional.empty();
-        }
-        Figure liquid = liquids.size() == 1 ? liquids.get(0) : Figure.of(Symbol.words("liquid"), liquids.get(0).unit(),
-                new Step.Sum(liquids.stream().map(l -> new Term(1, l)).toList()));
-        return taken(liquid, Symbol.words("dissolved"));
+        return new VesselLiquids(bench).with(gas).flatMap(liquid -> taken(liquid, Symbol.words("dissolved")));
     }
 
     /** What the wash takes; a gas too soluble to be washed is a finding. */
@@ -208,7 +213,13 @@ final class Gases {
         return bench.matter(gas).filter(m -> List.of("HCl", "HBr", "HI").contains(m.formula().plain())).isPresent();
     }
 
+    /** What a liquid holds once it is saturated, at most all that there is. */
     private Optional<Figure> taken(Figure liquid, Symbol name) {
+        return held(liquid, name).map(held -> free(gas.gas().overWater(), symbol("V")).filter(all -> all.value() < held.value())
+                .map(all -> Figure.of(name, all.unit(), new Step.Extreme(true, List.of(held, all)))).orElse(held));
+    }
+
+    private Optional<Figure> held(Figure liquid, Symbol name) {
         Figure temperature = bench.air.temperature(gas);
         Optional<GasSolubility> row = bench.matter(gas).flatMap(m -> bench.tables.gasSolubility(m.formula()));
         if (row.isEmpty() || !(row.get().henry(temperature.value()) instanceof TableValue.Known)) {
@@ -219,10 +230,7 @@ final class Gases {
                 List.of(temperature), of -> row.get().henry(of[0]).value().orElse(Double.NaN)));
         Figure volume = Figure.of(name, LITRE, new Step.Product(1, List.of(new Power(henry, 1), new Power(bench.constituents.gasConstant(), 1),
                 new Power(temperature, 1), new Power(liquid, 1))));
-        Figure shown = volume.in(unit(volume.value()));
-        Optional<Figure> all = free(gas.gas().overWater(), symbol("V"));
-        return Optional.of(all.filter(a -> a.value() < shown.value())
-                .map(a -> Figure.of(name, a.unit(), new Step.Extreme(true, List.of(shown, a)))).orElse(shown));
+        return Optional.of(volume.in(unit(volume.value())));
     }
 
     /** The largest volume over the accepted range. */

@@ -209,6 +209,10 @@ final class Reacting {
             return (double) own.coefficient() * target.ions() / (target.coefficient() * (double) own.ions());
         }
 
+        Pair turned() {
+            return new Pair(target, own);
+        }
+
         /** The yield that stands between a reactant and what is made of it. */
         Optional<Figure> yield(Reacting reacting) {
             return own.reactant() && !target.reactant() ? reacting.yieldOf(own.reaction()) : Optional.empty();

@@ -210,6 +210,27 @@ public sealed interface ResolveFinding extends Finding {
         }
     }
 
+    /** All of a gas dissolves in the liquid of its vessel. @param whole what there is of it */
+    record GasAllDissolves(String name, String whole, Span at) implements ResolveFinding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "gas-all-dissolves";
+        }
+    }
+
+    /** A wish for a gas that cannot be met: the more of it is made, the more liquid there is to take it up. */
+    record WishDissolves(String name, String wanted, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "wish-dissolves";
+        }
+    }
+
     /** A gas that is to be taken as it is, without a virial coefficient in the table. */
     record NoVirial(String name, String formula, Span at) implements ResolveFinding {
         @Override

@@ -39,7 +39,8 @@ final class Unknowns {
 
     /** Whether a block's amount or strength is to be found out: its own, or that of the bottle that it comes from. */
     static boolean concerns(Bench bench, QuantityBlock block) {
-        return block.found() || fromUnknown(bench, block) && new Unknowns(bench, block).tells(new HashSet<>());
+        return block.found() || fromUnknown(bench, block) && new Unknowns(bench, block).tells(new HashSet<>())
+                || block.shownAs().isPresent() && new Unknowns(bench, block).productTells();
     }
 
     /** Whether a property of a block is worked here on the bench of readings. */
@@ -47,9 +48,11 @@ final class Unknowns {
         return switch (property) {
             case MOLES -> concerns(bench, block) || isBetween(bench, block);
             case STRENGTH -> concerns(bench, block);
-            case PURITY -> block.found() && block.purity().isPresent();
-            case MASS -> block.found() && block.purity().isEmpty() && !block.is(Kind.SOLUTION)
+            case PURITY -> block.found() && block.purity().isPresent() && block.shownAs().isEmpty();
+            // Of what is shown under another formula the mass is known, and the formula is sought.
+            case MASS -> block.found() && block.purity().isEmpty() && block.shownAs().isEmpty() && !block.is(Kind.SOLUTION)
                     && bench.readingOf(block, Property.MASS).isEmpty();
+            case MOLAR_MASS -> block.shownAs().isPresent() && !block.is(Kind.SOLUTION) && !block.is(Kind.GAS) && concerns(bench, block);
             default -> false;
         };
     }
@@ -81,17 +84,22 @@ final class Unknowns {
                 || taken().anyMatch(t -> new Unknowns(bench, t).tells(seen)));
     }
 
+    /** Whether something that is made of it, or added until it is used up, is read: only that tells for certain. */
+    private boolean productTells() {
+        return partner().filter(p -> isRead(p) && rank(p) == 0).isPresent();
+    }
+
     /** The amount of the unknown's substance. */
     Optional<Figure> moles() {
         Optional<QuantityBlock> partner = partner();
         if (partner.isPresent()) {
             return bench.figure(partner.get(), Property.MOLES).flatMap(n -> reacting().pair(unknown, partner.get())
-                    .map(pair -> amount(pair.ratio(), n, pair.yield(reacting()))));
+                    .map(pair -> amount(pair, n)));
         }
         Optional<Back> back = titratedBack();
         if (back.isPresent()) {
             return usedUp(back.get())
-                    .flatMap(used -> reacting().pair(unknown, back.get().reagent()).map(pair -> amount(pair.ratio(), used, Optional.empty())));
+                    .flatMap(used -> reacting().pair(unknown, back.get().reagent()).map(pair -> amount(pair, used)));
         }
         Optional<QuantityBlock> portion = telling();
         if (portion.isEmpty()) {
@@ -110,10 +118,12 @@ final class Unknowns {
         return new Reacting(bench);
     }
 
-    private Figure amount(double ratio, Figure moles, Optional<Figure> yield) {
+    /** More was there than its product shows; of a product less is there than what was used up shows. */
+    private Figure amount(Reacting.Pair pair, Figure moles) {
         List<Power> powers = new ArrayList<>(List.of(new Power(moles, 1)));
-        yield.ifPresent(y -> powers.add(new Power(y, -1)));
-        return Reacting.usual(Figure.of(symbol("n"), MOLE, new Step.Product(ratio, powers)));
+        pair.yield(reacting()).ifPresent(y -> powers.add(new Power(y, -1)));
+        pair.turned().yield(reacting()).ifPresent(y -> powers.add(new Power(y, 1)));
+        return Reacting.usual(Figure.of(symbol("n"), MOLE, new Step.Product(pair.ratio(), powers)));
     }
 
     private Figure content(Figure strength, Figure volume) {
@@ -212,6 +222,15 @@ final class Unknowns {
 
     Optional<Figure> mass() {
         return pureMass();
+    }
+
+    /** Mass over amount, of what is shown under a formula that leaves a number open. */
+    Optional<Figure> molarMass() {
+        return Amounts.both(bench.figure(unknown, Property.MASS), bench.figure(unknown, Property.MOLES)).map(p -> {
+            List<Power> powers = new ArrayList<>(List.of(new Power(p.first(), 1), new Power(p.second(), -1)));
+            unknown.purity().ifPresent(w -> powers.add(new Power(bench.constituents.typed(w.value(), symbol("w")), 1)));
+            return Figure.of(symbol("M"), Constituents.unit("g/mol").orElseThrow(), new Step.Product(1, powers));
+        });
     }
 
     private Optional<Figure> pureMass() {
