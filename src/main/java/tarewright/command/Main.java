@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Where the program starts: finds the command, runs it, turns what it says into an exit status. */
-@Command(name = "tarewright", subcommands = {PrintCommand.class, ProofCommand.class, FiguresCommand.class, BeginCommand.class}, sortOptions = false,
+@Command(name = "tarewright", subcommands = {PrintCommand.class, ChangesCommand.class, ProofCommand.class, FiguresCommand.class, BeginCommand.class}, sortOptions = false,
         description = {"Practical chemistry procedures, written once and printed for the class at hand.", "",
             "Without a command, every procedure in the folder `procedures` is printed into the folder `out`."},
         footer = {"", "Exit status: 0 printed, with warnings at most; 1 something must be mended first; 2 the command was not understood."})
@@ -68,6 +68,6 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new Inputs.Usage("say what to do: print, proof, figures or begin; `tarewright --help` tells more");
+        throw new Inputs.Usage("say what to do: print, changes, proof, figures or begin; `tarewright --help` tells more");
     }
 }

@@ -2,6 +2,7 @@ package tarewright.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,7 +22,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tarewright.document.Sheet;
-import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.print.BrokenTemplate;
@@ -29,7 +30,9 @@ import tarewright.print.Printed;
 import tarewright.print.Templates;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.term.Lot;
-import tarewright.term.LotDocument;
+import tarewright.term.OutputLock;
+import tarewright.term.Printing;
+import tarewright.term.Program;
 import tarewright.wording.FindingText;
 
 /** {@code print}: procedures to PDF files. A procedure with an error prints nothing, and what was there of it stays. */
@@ -70,6 +73,31 @@ final class PrintCommand implements Callable<Integer> {
         Workshop workshop = new Workshop(disk, setting.overrides(words));
         List<InputFile> inputs = new Inputs(disk).find(files.isEmpty() ? List.of(usualInput(disk)) : files);
         checkNames(inputs);
+        try (OutputLock lock = lock(err)) {
+            return lock == null ? Main.ERRORS : print(inputs, workshop, kinds, words, console, err);
+        } catch (IOException e) {
+            err.println("tarewright: " + cannotWrite(e));
+            return Main.ERRORS;
+        }
+    }
+
+    /** Told and null where another print is under way or nothing can be written. */
+    private OutputLock lock(PrintWriter err) throws IOException {
+        Optional<OutputLock> lock = OutputLock.of(out);
+        if (lock.isEmpty()) {
+            err.println("tarewright: another print into `" + out + "` is under way; wait until it has ended, or choose another folder with --out. Nothing was changed.");
+        }
+        return lock.orElse(null);
+    }
+
+    private String cannotWrite(IOException e) {
+        String why = e instanceof AccessDeniedException ? "no leave to write to " + e.getMessage() : e.getMessage();
+        return "`" + out + "` cannot be written (" + why + "). What was there stays. Free some space, close the file where it is open, or choose another folder with --out.";
+    }
+
+    private int print(List<InputFile> inputs, Workshop workshop, Set<Sheet.Kind> kinds, FindingText words, PrintWriter console, PrintWriter err) {
+        Program program = Program.running();
+        Printing printing = new Printing(out, program.build());
         Table table = new Table();
         Map<Path, PdfPrinter> printers = new LinkedHashMap<>();
         Progress progress = new Progress(err);
@@ -85,10 +113,9 @@ final class PrintCommand implements Callable<Integer> {
                 table.row(input.name(), "nothing; what was there stays", count(found, Severity.ERROR), count(found, Severity.WARNING));
                 continue;
             }
-            List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
-            Lot lot = new Lot("", found.value(), warnings, workshop.country(input, found.value()), kinds, workshop.dataVersion(input), "", large);
+            Lot lot = workshop.lot(input, found, kinds, large, program);
             List<Finding> seen = new ArrayList<>();
-            Optional<String> written = print(lot, printers.computeIfAbsent(templates(input), f -> new PdfPrinter(Templates.over(f))), disk, err, seen);
+            Optional<String> written = print(printing, lot, printers.computeIfAbsent(Workshop.templates(input), f -> new PdfPrinter(Templates.over(f))), err, seen);
             seen.forEach(f -> err.println(words.full(f)));
             errors |= written.isEmpty();
             table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING) + seen.size());
@@ -98,38 +125,39 @@ final class PrintCommand implements Callable<Integer> {
     }
 
     /** The folder {@code procedures} here; where there is none, the procedures that travel with the program. */
-    private static Path usualInput(Disk disk) {
+    static Path usualInput(Disk disk) {
         return disk.isFolder(USUAL_INPUT) ? USUAL_INPUT : PackedProcedures.folder().orElse(USUAL_INPUT);
     }
 
     /** Every sheet is complete before the first file of the procedure is replaced. @param seen takes what only the laid-out pages show */
-    private Optional<String> print(Lot lot, PdfPrinter printer, Disk disk, PrintWriter err, List<Finding> seen) {
-        Map<Path, byte[]> files = new LinkedHashMap<>();
-        List<String> written = new ArrayList<>();
+    private Optional<String> print(Printing printing, Lot lot, PdfPrinter printer, PrintWriter err, List<Finding> seen) {
         try {
-            for (LotDocument document : lot.print(printer)) {
-                Printed printed = document.printed();
-                printed.missing().forEach(c -> err.println("tarewright: " + lot.name() + ": no typeface of ours has the character "
-                        + String.format(Locale.ROOT, "U+%04X", c) + "; it prints as #"));
-                if (printed.spilled()) {
-                    err.println("tarewright: " + lot.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
-                }
-                if (document.kind() == Sheet.Kind.HANDOUT && !document.large()) {
-                    HandoutLong.of(lot.procedure(), printed.pages()).ifPresent(seen::add);
-                }
-                files.put(out.resolve(lot.folder()).resolve(document.file()), printed.pdf());
-                written.add(document.kind().word() + (document.large() ? "-large" : "") + " (" + printed.pages() + ")");
+            Printing.Outcome outcome = printing.print(lot, printer);
+            outcome.printed().forEach(d -> remarks(lot, d.printed(), err));
+            outcome.printed().stream().filter(d -> d.kind() == Sheet.Kind.HANDOUT && !d.large())
+                    .forEach(d -> HandoutLong.of(lot.procedure(), d.printed().pages()).ifPresent(seen::add));
+            List<String> said = new ArrayList<>();
+            if (!outcome.printed().isEmpty()) {
+                said.add(outcome.printed().stream().map(d -> d.kind().word() + (d.large() ? "-large" : "") + " (" + d.printed().pages() + ")").collect(Collectors.joining(", ")));
             }
-            for (Map.Entry<Path, byte[]> file : files.entrySet()) {
-                disk.replace(file.getKey(), file.getValue());
+            if (!outcome.unchanged().isEmpty()) {
+                said.add("unchanged: " + outcome.unchanged().stream().map(f -> f.kind() + " (" + f.pages() + ")").collect(Collectors.joining(", ")));
             }
-            return Optional.of(String.join(", ", written));
+            return Optional.of(said.isEmpty() ? "unchanged" : String.join("; ", said));
         } catch (BrokenTemplate e) {
             err.println("tarewright: the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says());
         } catch (IOException e) {
-            err.println("tarewright: " + out + " cannot be written (" + e.getMessage() + "). Free some space or choose another folder with --out.");
+            err.println("tarewright: " + cannotWrite(e));
         }
         return Optional.empty();
+    }
+
+    private static void remarks(Lot lot, Printed printed, PrintWriter err) {
+        printed.missing().forEach(c -> err.println("tarewright: " + lot.name() + ": no typeface of ours has the character "
+                + String.format(Locale.ROOT, "U+%04X", c) + "; it prints as #"));
+        if (printed.spilled()) {
+            err.println("tarewright: " + lot.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
+        }
     }
 
     private Set<Sheet.Kind> kinds() {
@@ -139,14 +167,6 @@ final class PrintCommand implements Callable<Integer> {
                     .orElseThrow(() -> new Inputs.Usage("--only takes handout, key, safety, prep, labels, not `" + word + "`")));
         }
         return kinds.isEmpty() ? EnumSet.copyOf(KINDS) : kinds;
-    }
-
-    /** A folder {@code templates} beside the procedure's folder goes before the packed templates. */
-    private static Path templates(InputFile input) {
-        Path folder = Optional.ofNullable(input.path().toAbsolutePath().normalize().getParent()).orElse(Path.of("."));
-        Path beside = folder.resolveSibling("templates");
-        Path inside = folder.resolve("templates");
-        return Files.isDirectory(inside) ? inside : beside;
     }
 
     /** Two procedures of one name would print over each other. */

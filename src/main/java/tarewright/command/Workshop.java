@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,7 +15,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
+import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
@@ -32,6 +35,9 @@ import tarewright.tables.HazardTables;
 import tarewright.tables.HazardTables.CountryRules;
 import tarewright.tables.ReferenceTables;
 import tarewright.tables.Tables;
+import tarewright.term.Hash;
+import tarewright.term.Lot;
+import tarewright.term.Program;
 import tarewright.text.Outside;
 import tarewright.text.SourceText;
 import tarewright.text.Spelling;
@@ -42,7 +48,6 @@ final class Workshop {
     /** A procedure is a few pages of text; more than this is something else. */
     static final long MOST_BYTES = 4L << 20;
     private static final int MOST_TOLD = 200;
-    private static final String PROGRAM_VERSION = "0.1.0";
     private static final String OWN_SUBSTANCES = "substances.csv";
     private static final String OWN_HAZARDS = "hazards.csv";
 
@@ -132,18 +137,43 @@ final class Workshop {
         return new Found<>(packedRules, List.of(why.finding(new SourceText(OWN_HAZARDS, "").span(0, 0))));
     }
 
-    /** What tells one state of the data from another: ours by the program's version, a teacher's own by its text. */
-    String dataVersion(InputFile file) {
-        StringBuilder version = new StringBuilder(PROGRAM_VERSION);
+    /** What is printed of a procedure without errors. */
+    Lot lot(InputFile file, Found<Resolved> found, Set<Sheet.Kind> kinds, boolean large, Program program) {
+        List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
+        return Lot.of("", found.value(), warnings, country(file, found.value()), kinds, inputs(file, found.value(), templates(file)), "", large, program.data());
+    }
+
+    /** A folder {@code templates} beside the procedure's folder goes before the packed templates. */
+    static Path templates(InputFile input) {
+        Path folder = Optional.ofNullable(input.path().toAbsolutePath().normalize().getParent()).orElse(Path.of("."));
+        Path beside = folder.resolveSibling("templates");
+        Path inside = folder.resolve("templates");
+        return Files.isDirectory(inside) ? inside : beside;
+    }
+
+    /** SHA-256 of each text that goes into a print: the procedure, the teacher's own tables beside it, own templates. */
+    private Map<String, String> inputs(InputFile file, Resolved procedure, Path templates) {
+        Map<String, String> inputs = new TreeMap<>();
+        inputs.put("procedure", Hash.of(procedure.procedure().source().text().content().replace("\r\n", "\n").replace('\r', '\n')));
         for (String name : List.of(OWN_SUBSTANCES, OWN_HAZARDS)) {
-            Optional<Path> own = own(file, name);
-            try {
-                version.append(own.isPresent() ? new String(outside.read(own.get(), MOST_BYTES), StandardCharsets.UTF_8) : "");
-            } catch (IOException e) {
-                version.append(name);
-            }
+            own(file, name).ifPresent(own -> inputs.put(name, hash(own)));
         }
-        return version.toString();
+        try {
+            if (outside.isFolder(templates)) {
+                outside.list(templates).forEach(t -> inputs.put("templates/" + t.getFileName(), hash(t)));
+            }
+        } catch (IOException e) {
+            inputs.put("templates", "unreadable");
+        }
+        return inputs;
+    }
+
+    private String hash(Path file) {
+        try {
+            return Hash.of(outside.read(file, MOST_BYTES));
+        } catch (IOException e) {
+            return "unreadable";
+        }
     }
 
     private Optional<Path> own(InputFile file, String name) {

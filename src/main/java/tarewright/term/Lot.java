@@ -1,9 +1,13 @@
 package tarewright.term;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import tarewright.document.Documents;
 import tarewright.document.Sheet;
 import tarewright.document.VersionCode;
@@ -21,28 +25,47 @@ import tarewright.tables.HazardTables.CountryRules;
  * @param warnings what the key tells the teacher at its end
  * @param country the hazard tables for the procedure's country
  * @param kinds which documents, at least one
- * @param data what tells one state of the data from another
+ * @param inputs SHA-256 in hexadecimal of each text that went into it, by name: the procedure, the teacher's own tables and templates
  * @param footer words for every footer, such as the school's name; may be empty
  * @param large whether what is read at the bench comes in large print as well
+ * @param facts what it says
+ * @param version the short code on every page of it
  */
-public record Lot(String folder, Resolved procedure, List<Finding> warnings, CountryRules country, Set<Sheet.Kind> kinds, String data, String footer,
-        boolean large) {
+public record Lot(String folder, Resolved procedure, List<Finding> warnings, CountryRules country, Set<Sheet.Kind> kinds, Map<String, String> inputs,
+        String footer, boolean large, List<Fact> facts, String version) {
     public Lot {
         warnings = List.copyOf(warnings);
         if (kinds.isEmpty()) {
             throw new IllegalArgumentException("a lot without a document");
         }
         kinds = Set.copyOf(EnumSet.copyOf(kinds));
+        inputs = Collections.unmodifiableMap(new TreeMap<>(inputs));
+        facts = List.copyOf(facts);
+    }
+
+    /**
+     * A lot with its facts and its code. The code covers whatever can move a word on its pages: texts, setting, figures (so values of the day and
+     * stocks too), warnings, the teacher's own tables and templates, and the program's data.
+     *
+     * @param program see {@link Program#data}
+     */
+    public static Lot of(String folder, Resolved procedure, List<Finding> warnings, CountryRules country, Set<Sheet.Kind> kinds, Map<String, String> inputs,
+            String footer, boolean large, String program) {
+        List<Fact> facts = LotFacts.of(procedure, country.rules(), warnings);
+        String told = warnings.stream().map(w -> w.id() + w.fields()).collect(Collectors.joining("\n"));
+        String data = String.join("\u0000", program, new TreeMap<>(inputs).toString(), footer, told, facts.toString());
+        String version = VersionCode.of(procedure.procedure().source().text().content(), procedure.setting(), data);
+        return new Lot(folder, procedure, warnings, country, kinds, inputs, footer, large, facts, version);
+    }
+
+    /** The same lot with other documents asked for; its code is the same. */
+    Lot only(Set<Sheet.Kind> others, boolean alsoLarge) {
+        return new Lot(folder, procedure, warnings, country, others, inputs, footer, alsoLarge, facts, version);
     }
 
     /** The procedure's name, which its files' names start with. */
     public String name() {
         return procedure.name();
-    }
-
-    /** The short code on every page of it. */
-    public String version() {
-        return VersionCode.of(procedure.procedure().source().text().content(), procedure.setting(), data);
     }
 
     /**
@@ -52,7 +75,7 @@ public record Lot(String folder, Resolved procedure, List<Finding> warnings, Cou
      */
     public List<LotDocument> print(PdfPrinter printer) {
         List<LotDocument> documents = new ArrayList<>();
-        List<Sheet> sheets = new Documents(country).sheets(procedure, kinds, warnings, version(), footer);
+        List<Sheet> sheets = new Documents(country).sheets(procedure, kinds, warnings, version, footer);
         for (Sheet sheet : large ? Documents.withLarge(sheets) : sheets) {
             boolean isLarge = sheet.size() == Sheet.Size.LARGE;
             String file = name() + "-" + sheet.kind().word() + (isLarge ? "-large" : "") + ".pdf";
