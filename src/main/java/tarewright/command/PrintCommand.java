@@ -22,6 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tarewright.document.Sheet;
+import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.print.BrokenTemplate;

@@ -23,6 +23,7 @@ import tarewright.procedure.check.Rehearsal;
 import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.term.Lot;
+import tarewright.term.Program;
 import tarewright.wording.FindingText;
 
 /** {@code proof}: reads, resolves and checks, prints nothing. */
@@ -81,7 +82,7 @@ final class ProofCommand implements Callable<Integer> {
         if (found.hasErrors()) {
             return found;
         }
-        Lot lot = new Lot("", found.value(), List.of(), workshop.country(file, found.value()), Set.of(Sheet.Kind.HANDOUT), "", "", false);
+        Lot lot = workshop.lot(file, found, Set.of(Sheet.Kind.HANDOUT), false, Program.running());
         int sides = lot.print(new PdfPrinter(Templates.packed())).get(0).printed().pages();
         List<Finding> all = new ArrayList<>(found.findings());
         HandoutLong.of(found.value(), sides).ifPresent(all::add);
