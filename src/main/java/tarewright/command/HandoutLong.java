@@ -9,7 +9,10 @@ import tarewright.procedure.declare.At;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.text.Span;
 
-/** A handout that does not fit on the two sides of a leaf. @param pages that it has @param most that it should have: two for each deal */
+/**
+ * A handout that does not fit on the two sides of a leaf. @param pages that it has @param most that it should have: two
+ * for each deal
+ */
 record HandoutLong(int pages, int most, Span at) implements Finding {
     private static final int SIDES = 2;
 
@@ -19,7 +22,8 @@ record HandoutLong(int pages, int most, Span at) implements Finding {
         if (pages <= most) {
             return Optional.empty();
         }
-        Span at = procedure.procedure().front().title().map(At::at).orElseGet(() -> procedure.procedure().source().text().span(0, 0));
+        Span at = procedure.procedure().front().title()
+                .map(At::at).orElseGet(() -> procedure.procedure().source().text().span(0, 0));
         return Checks.unanswered(procedure, List.of(new HandoutLong(pages, most, at))).stream().findFirst();
     }
 

@@ -134,7 +134,8 @@ final class BodyWalk {
             return new WasteWords(draft).of(block);
         }
         if (block.type().equals("graph")) {
-            return draft.procedure().graph(block).<List<Piece>>map(g -> List.of(new Graphing(draft).of(g, filling.plots()))).orElse(List.of());
+            return draft.procedure().graph(block).<List<Piece>>map(g -> List.of(new Graphing(draft).of(g, filling.plots())))
+                    .orElse(List.of());
         }
         if (!block.markdown().isEmpty() && filling.shows(block)) {
             return List.of(new Piece.Note(draft.say("note." + block.type()), walk(block.markdown())));

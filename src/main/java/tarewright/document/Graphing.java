@@ -24,7 +24,8 @@ final class Graphing {
     Piece.Graph of(ResolvedGraph graph, boolean solved) {
         boolean drawn = solved && graph.x().scale().isPresent() && graph.y().scale().isPresent();
         String axes = draft.say("graph.axes", "x", spoken(graph.x()), "y", spoken(graph.y()));
-        String said = drawn && !graph.expected().isEmpty() ? axes + " " + draft.say("graph.expected", "points", points(graph)) : axes;
+        String said = drawn && !graph.expected().isEmpty() ? axes + " " + draft.say("graph.expected", "points", points(graph))
+                : axes;
         return new Piece.Graph(axis(graph.x()), axis(graph.y()), drawn ? spots(graph, graph.expected()) : List.of(),
                 drawn ? spots(graph, graph.line()) : List.of(), said);
     }
@@ -32,7 +33,8 @@ final class Graphing {
     private Piece.Axis axis(ResolvedGraph.Axis axis) {
         String unit = axis.unit().symbol();
         String name = unit.isEmpty() ? axis.words() : axis.words() + " / " + (unit.contains("/") ? "(" + unit + ")" : unit);
-        return axis.scale().map(s -> new Piece.Axis(name, s.ticks().stream().map(t -> number(t, s.decimals())).toList(), parts(s)))
+        return axis.scale().map(s -> new Piece.Axis(name, s.ticks().stream().map(t -> number(t, s.decimals())).toList(),
+                parts(s)))
                 .orElseGet(() -> new Piece.Axis(name, Collections.nCopies(UNNUMBERED, ""), 5));
     }
 

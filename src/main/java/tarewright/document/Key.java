@@ -82,7 +82,8 @@ final class Key {
                 Property.YIELD, Property.TAKEN, Property.EXCESS,
                 quantity.figure(Property.CLASS_LENGTH).isPresent() ? Property.CLASS_LENGTH : Property.CLASS_TOTAL).distinct()
                 .filter(p -> !(limits && p == Property.EXCESS))
-                .filter(p -> p != Property.CLASS_TOTAL || !OwnSolutions.holds(draft.procedure(), quantity.block())).flatMap(p -> quantity.figure(p).stream());
+                .filter(p -> p != Property.CLASS_TOTAL || !OwnSolutions.holds(draft.procedure(), quantity.block()))
+                .flatMap(p -> quantity.figure(p).stream());
     }
 
     private List<Piece> values() {
@@ -119,7 +120,8 @@ final class Key {
     private List<Piece> worked(List<Piece> body) {
         List<Piece> found = new ArrayList<>();
         for (Piece piece : body) {
-            if (piece instanceof Piece.Question || piece instanceof Piece.Note note && note.label().equals(draft.say("note.key"))) {
+            if (piece instanceof Piece.Question || piece instanceof Piece.Note note
+                    && note.label().equals(draft.say("note.key"))) {
                 found.add(piece);
             } else if (piece instanceof Piece.Steps steps) {
                 steps.steps().forEach(step -> found.addAll(worked(step)));

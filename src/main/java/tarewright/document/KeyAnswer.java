@@ -73,7 +73,8 @@ final class KeyAnswer implements Filling {
         List<Text> said = new ArrayList<>(draft.compose("answer.value",
                 Map.of("value", List.of(new Text.Filled(draft.numbers().printed(value))))));
         answer.accepted().flatMap(a -> accepted.range(value, a)).ifPresent(range -> {
-            List<Text> why = answer.block().within().isPresent() ? List.of() : accepted.why(answer.accepted().orElseThrow().mostImportant());
+            List<Text> why = answer.block().within().isPresent() ? List.of()
+                    : accepted.why(answer.accepted().orElseThrow().mostImportant());
             Typeset.join(said, " ");
             Typeset.append(said, draft.compose(why.isEmpty() ? "accept.sentence" : "accept.sentence-why",
                     Map.of("range", Text.words(range), "why", why)));

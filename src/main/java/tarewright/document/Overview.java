@@ -49,6 +49,7 @@ final class Overview {
         pieces.addAll(amounts());
         pieces.addAll(made());
         pieces.addAll(readings());
+        pieces.addAll(new Vessels(draft).pieces());
         procedure.reactions().forEach(r -> r.pots().forEach(pot -> pieces.addAll(account(r, pot))));
         pieces.addAll(totals(draft));
         pieces.addAll(found());
@@ -73,7 +74,8 @@ final class Overview {
             String amount = draft.numbers().printed(quantity.amount().get());
             int portions = quantity.block().portions();
             boolean own = OwnSolutions.holds(procedure, quantity.block()) && quantity.block().portionOf().isEmpty();
-            grid.row(own ? draft.compose("expect.makes-up", Map.of("name", name)) : name, Text.words(portions == 1 ? amount : draft.say("totals.portions", "times", portions, "amount", amount)), moles,
+            grid.row(own ? draft.compose("expect.makes-up", Map.of("name", name)) : name, Text.words(portions == 1 ? amount
+                    : draft.say("totals.portions", "times", portions, "amount", amount)), moles,
                     rounding(quantity.amount().get()));
         }
         return grid.pieces();
@@ -170,6 +172,8 @@ final class Overview {
         }
         reaction.block().equation().ifPresent(e -> pieces.add(new Piece.Display(List.of(draft.equation(e, reaction.block())))));
         pieces.addAll(grid.pieces());
+        pieces.addAll(justEnough ? List.of() : PotBars.of(draft, pot, pot.reactants().stream()
+                .map(r -> set(r.formula())).toList()));
         pot.extent().ifPresent(x -> pieces.add(new Piece.Paragraph(Text.words(draft.say("account.extent", "extent",
                 draft.numbers().printed(x))))));
         return pieces;
@@ -217,12 +221,15 @@ final class Overview {
                     : draft.say("totals.portions", "times", quantity.block().portions(), "amount", each)),
                             Text.words(draft.numbers().printed(total.get())));
         }
-        List<Piece> pieces = new ArrayList<>(grid.under(2, "heading.totals"));
-        if (!pieces.isEmpty()) {
+        List<Piece> pieces = new ArrayList<>();
+        List<Piece> table = new ArrayList<>(grid.under(2, "heading.totals"));
+        if (!table.isEmpty()) {
             String spare = draft.numbers().printedNumber(100 * setting.spare());
-            pieces.add(1, new Piece.Paragraph(Text.words(draft.say(setting.runs() == 1 ? "totals.said" : "totals.said-runs",
+            table.add(1, new Piece.Paragraph(Text.words(draft.say(setting.runs() == 1 ? "totals.said" : "totals.said-runs",
                     "groups", setting.groups(),
                     "runs", setting.runs(), "spare", spare))));
+            // The sentence between heading and table must not be the last on a page.
+            pieces.add(new Piece.Together(table));
         }
         withheld.values().forEach(name -> pieces.add(new Piece.Paragraph(draft.compose("totals.withheld",
                 Map.of("name", name)))));

@@ -19,7 +19,8 @@ final class Aside {
     static boolean fits(Piece.Heading heading, Optional<?> next) {
         String words = PlainText.bare(heading.text());
         boolean narrow = words.chars().allMatch(c -> c < 0x2000) && longestWord(words) <= HEAD_LINE;
-        return narrow && (words.length() <= HEAD_LINE || words.length() <= LONGEST_HEAD && next.filter(Aside::isTall).isPresent());
+        return narrow && (words.length() <= HEAD_LINE || words.length() <= LONGEST_HEAD && next.filter(Aside::isTall)
+                .isPresent());
     }
 
     private static int longestWord(String words) {

@@ -8,8 +8,8 @@ import java.util.Map;
 import tarewright.document.Piece;
 
 /**
- * Ruled axes as a vector drawing in black and grey. The numbers along them are text of the page, not of the drawing, so that they are read out
- * and scale with the print.
+ * Ruled axes as a vector drawing in black and grey. The numbers along them are text of the page, not of the drawing, so
+ * that they are read out and scale with the print.
  */
 final class GraphDrawing {
     private static final int WIDTH = 110;
@@ -55,7 +55,8 @@ final class GraphDrawing {
             line(x - 1.4, y - 1.4, x + 1.4, y + 1.4, "#000000", 0.5);
             line(x - 1.4, y + 1.4, x + 1.4, y - 1.4, "#000000", 0.5);
         }
-        return String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"%s %s %s %s\">", -EDGE, -EDGE, WIDTH + 2 * EDGE,
+        return String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"%s %s %s %s\">", -EDGE, -EDGE,
+                WIDTH + 2 * EDGE,
                 HEIGHT + 2 * EDGE) + shapes + "</svg>";
     }
 
@@ -64,13 +65,15 @@ final class GraphDrawing {
         for (int i = 0; i <= lines; i++) {
             boolean numbered = i % parts == 0;
             double at = (double) (upright ? WIDTH : HEIGHT) * i / lines;
-            line(upright ? at : 0, upright ? 0 : at, upright ? at : WIDTH, upright ? HEIGHT : at, numbered ? "#777777" : "#c4c4c4",
+            line(upright ? at : 0, upright ? 0 : at, upright ? at : WIDTH, upright ? HEIGHT : at, numbered ? "#777777"
+                    : "#c4c4c4",
                     numbered ? 0.25 : 0.12);
         }
     }
 
     private void line(double x1, double y1, double x2, double y2, String colour, double width) {
-        shapes.append(String.format(Locale.ROOT, "<line x1=\"%.2f\" y1=\"%.2f\" x2=\"%.2f\" y2=\"%.2f\" stroke=\"%s\" stroke-width=\"%.2f\"/>",
+        shapes.append(String.format(Locale.ROOT,
+                "<line x1=\"%.2f\" y1=\"%.2f\" x2=\"%.2f\" y2=\"%.2f\" stroke=\"%s\" stroke-width=\"%.2f\"/>",
                 x1, y1, x2, y2, colour, width));
     }
 }

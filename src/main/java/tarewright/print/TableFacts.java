@@ -17,7 +17,10 @@ final class TableFacts {
     private static final int WIDEST_COLUMN = 18;
     private static final int WIDEST_TABLE = 60;
 
-    /** A table of three columns that is read, such as that of substances: its names may wrap, the columns behind them need not. */
+    /**
+     * A table of three columns that is read, such as that of substances: its names may wrap, the columns behind them
+     * need not.
+     */
     private static final int NARROWEST = 7;
     private static final int PADDING = 2;
     private static final int NAMES_NEED = 26;

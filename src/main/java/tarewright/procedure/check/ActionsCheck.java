@@ -16,14 +16,18 @@ import tarewright.procedure.syntax.Inline;
 import tarewright.text.Span;
 
 /**
- * Two things to do in one sentence of a step: who reads a line, does it and comes back to the page loses the second. Told where a sentence has two amounts to
- * measure out, goes on with <em>then</em> and a verb of the bench, or has three such verbs. Two verbs that are one movement of the hands (<em>warm and
- * stir</em>) are left alone. English verbs only.
+ * Two things to do in one sentence of a step: who reads a line, does it and comes back to the page loses the second.
+ * Told where a sentence has two amounts to measure out, goes on with <em>then</em> and a verb of the bench, or has
+ * three such verbs. Two verbs that are one movement of the hands (<em>warm and stir</em>) are left alone. English verbs
+ * only.
  */
 final class ActionsCheck implements Check {
     private static final Pattern SENTENCE = Pattern.compile("[^.?!]+(?:[.?!](?!\\s|$)[^.?!]*)*[.?!]?");
-    private static final String VERBS = "(add|pour|measure|weigh|mix|stir|swirl|shake|dissolve|dilute|filter|decant|transfer|heat|warm|boil|cool|light|ignite|"
-            + "evaporate|connect|join|close|open|turn|empty|fill|drain|remove|insert|cut|grind|crush|drop|release|read|write|rinse|wash|dry|put|place|push|pull|"
+    private static final String VERBS = "(add|pour|measure|weigh|mix|stir|swirl|shake|dissolve|dilute|filter|decant|transfer|heat|warm|"
+            + "boil|cool|light|ignite|"
+            + "evaporate|connect|join|close|open|turn|empty|fill|drain|remove|insert|cut|grind|crush|"
+            + "drop|release|read|write|rinse|"
+            + "wash|dry|put|place|push|pull|"
             + "take|stand|run|tip|draw|move|collect|carry)";
     private static final Pattern THEN = Pattern.compile("(?<=[,;]|\\band)\\s+then\\s+(" + VERBS + "\\b)");
     private static final Pattern VERB = Pattern.compile("(?:^|[,;]\\s+(?:and\\s+)?|\\band\\s+)" + VERBS + "\\b");
@@ -52,12 +56,14 @@ final class ActionsCheck implements Check {
         String lower = sentence.strip().toLowerCase(Locale.ROOT);
         Matcher then = THEN.matcher(lower);
         if (then.find()) {
-            return Optional.of(new PageFinding.TwoActions(then.group(1), place(step, sentence.strip(), then.start(1), then.end(1))));
+            return Optional.of(new PageFinding.TwoActions(then.group(1), place(step, sentence.strip(), then.start(1),
+                    then.end(1))));
         }
         Matcher verb = VERB.matcher(lower);
         for (int count = 1; verb.find(); count++) {
             if (count == TOO_MANY) {
-                return Optional.of(new PageFinding.TwoActions(verb.group(1), place(step, sentence.strip(), verb.start(1), verb.end(1))));
+                return Optional.of(new PageFinding.TwoActions(verb.group(1), place(step, sentence.strip(), verb.start(1),
+                        verb.end(1))));
             }
         }
         return Optional.empty();
@@ -66,7 +72,8 @@ final class ActionsCheck implements Check {
     /** The block that an amount to measure out belongs to. */
     private static Optional<String> measured(Resolved procedure, Inline.Reference reference) {
         return procedure.referent(reference) instanceof Referent.Amount amount && amount.measured()
-                ? procedure.quantities().stream().filter(q -> q.figures().containsValue(amount.figure())).map(ResolvedQuantity::name).findFirst()
+                ? procedure.quantities().stream().filter(q -> q.figures().containsValue(amount.figure()))
+                .map(ResolvedQuantity::name).findFirst()
                 : Optional.empty();
     }
 

@@ -14,9 +14,13 @@ import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.syntax.Inline;
 import tarewright.procedure.syntax.Part;
 
-/** A reading that nothing on the page asks for, and places to write in where no step says to read, weigh or write down anything (English verbs only). */
+/**
+ * A reading that nothing on the page asks for, and places to write in where no step says to read, weigh or write down
+ * anything (English verbs only).
+ */
 final class BlanksCheck implements Check {
-    private static final Pattern READS = Pattern.compile("(?i)\\b(read|write|note|record|weigh|measure|time|count|test|look|titre|level|feel|take|show)s?\\b");
+    private static final Pattern READS = Pattern.compile(
+            "(?i)\\b(read|write|note|record|weigh|measure|time|count|test|look|titre|level|feel|take|show)s?\\b");
 
     @Override
     public void check(Resolved procedure, Consumer<Finding> findings) {
@@ -57,7 +61,8 @@ final class BlanksCheck implements Check {
             used.add(d.second().value());
         }));
         List<String> said = new ArrayList<>();
-        procedure.procedure().answers().stream().filter(a -> a.sought() instanceof AnswerBlock.Worked).forEach(a -> said.add(a.block().span().text()));
+        procedure.procedure().answers().stream().filter(a -> a.sought() instanceof AnswerBlock.Worked)
+                .forEach(a -> said.add(a.block().span().text()));
         procedure.procedure().values().forEach(v -> said.add(v.block().span().text()));
         procedure.procedure().graphs().forEach(g -> said.add(g.block().span().text()));
         for (ReadingBlock reading : procedure.procedure().readings()) {

@@ -16,11 +16,12 @@ import tarewright.quantity.QuantityText;
 import tarewright.quantity.Typed;
 
 /**
- * A number with a unit in a step that is, or nearly is, the amount of a block: it would stay as it is when the block changes. Rounded to fewer digits it counts
- * as the same; <em>about 50 mL</em> of something to dissolve it in does not.
+ * A number with a unit in a step that is, or nearly is, the amount of a block: it would stay as it is when the block
+ * changes. Rounded to fewer digits it counts as the same; <em>about 50 mL</em> of something to dissolve it in does not.
  */
 final class HandTypedCheck implements Check {
-    private static final Pattern AMOUNT = Pattern.compile("(?<![\\p{L}\\d.,])\\d+(?:[.,]\\d+)?[ \\u00A0\\u202F]?(?:[mcdkµμ]?[gLl]|mol|mmol|[mc]m|cm3|cm³|dm3|dm³)(?![\\p{L}\\d/³²])");
+    private static final Pattern AMOUNT = Pattern.compile("(?<![\\p{L}\\d.,])\\d+(?:[.,]\\d+)?[ \\u00A0\\u202F]?"
+            + "(?:[mcdkµμ]?[gLl]|mol|mmol|[mc]m|cm3|cm³|dm3|dm³)(?![\\p{L}\\d/³²])");
     private static final Pattern ROUGHLY = Pattern.compile("(?i)\\b(about|roughly|around|nearly|some)\\s+$");
     /** A two-figure amount typed for a three-figure one. */
     private static final double NEARLY = 0.02;
@@ -56,6 +57,7 @@ final class HandTypedCheck implements Check {
     }
 
     private static boolean isSame(Figure figure, Typed typed) {
-        return figure.dimension().equals(typed.dimension()) && Math.abs(figure.value() - typed.si()) <= NEARLY * Math.abs(figure.value());
+        return figure.dimension().equals(typed.dimension())
+                && Math.abs(figure.value() - typed.si()) <= NEARLY * Math.abs(figure.value());
     }
 }

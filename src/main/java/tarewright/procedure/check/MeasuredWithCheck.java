@@ -17,7 +17,8 @@ final class MeasuredWithCheck implements Check {
     public void check(Resolved procedure, Consumer<Finding> findings) {
         for (StepText step : StepText.of(procedure.procedure().source().body())) {
             for (Inline.Reference reference : step.references()) {
-                if (procedure.referent(reference) instanceof Referent.Amount amount && amount.measured() && !names(procedure, step.words())) {
+                if (procedure.referent(reference) instanceof Referent.Amount amount && amount.measured() && !names(procedure,
+                        step.words())) {
                     procedure.quantities().stream().filter(q -> isOpen(q, amount.figure())).findFirst().ifPresent(q -> findings
                             .accept(new PageFinding.NothingMeasures(q.name(), Amount.of(amount.figure()), reference.span())));
                 }
@@ -27,7 +28,8 @@ final class MeasuredWithCheck implements Check {
 
     /** Whether this is what is measured, with nothing to measure it. Drops of an indicator are counted. */
     private static boolean isOpen(ResolvedQuantity quantity, Figure figure) {
-        return quantity.amount().filter(figure::equals).isPresent() && quantity.instrument().isEmpty() && quantity.block().ribbon().isEmpty()
+        return quantity.amount().filter(figure::equals).isPresent() && quantity.instrument().isEmpty()
+                && quantity.block().ribbon().isEmpty()
                 && quantity.block().role() != Role.INDICATOR;
     }
 

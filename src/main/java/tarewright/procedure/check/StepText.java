@@ -33,7 +33,8 @@ record StepText(String words, List<Inline.Reference> references, List<Inline.Wor
     private static void collect(List<Part> parts, boolean inStep, List<StepText> found) {
         for (Part part : parts) {
             if (part instanceof Part.Items list) {
-                list.items().stream().filter(item -> !item.isQuestion()).forEach(item -> collect(item.parts(), inStep || list.ordered(), found));
+                list.items().stream().filter(item -> !item.isQuestion()).forEach(item -> collect(item.parts(), inStep
+                        || list.ordered(), found));
             } else if (part instanceof Part.Paragraph paragraph && inStep) {
                 found.add(of(paragraph));
             } else if (!(part instanceof TypedBlock)) {

@@ -18,8 +18,8 @@ import tarewright.tables.Tables;
 import tarewright.text.SourceText;
 
 /**
- * What a reader of the page would stumble over, told to the author. One action to a sentence, the amount with what measures it, the result written down at the
- * step that reads it: common practice in procedural writing, no source.
+ * What a reader of the page would stumble over, told to the author. One action to a sentence, the amount with what
+ * measures it, the result written down at the step that reads it: common practice in procedural writing, no source.
  */
 class PageChecksTest {
     private static final ReferenceTables TABLES = Tables.load();
@@ -55,7 +55,8 @@ class PageChecksTest {
     private static final String TABLE = "\n\n| warmth |\n|---|\n| {blank warmth} |\n";
 
     private static List<Finding> found(String body) {
-        Resolved procedure = Resolver.resolve("p", Reader.read(new SourceText("p.md", BENCH + body)).value(), Overrides.NONE, TABLES).value();
+        Resolved procedure = Resolver.resolve("p", Reader.read(new SourceText("p.md", BENCH + body)).value(), Overrides.NONE,
+                TABLES).value();
         return Checks.run(procedure).stream().filter(f -> f instanceof PageFinding).toList();
     }
 
@@ -74,7 +75,8 @@ class PageChecksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Read the level. Then pour the acid away.", "Warm and stir until all is clear. Read it.", "Cool it and weigh it again.",
+    @ValueSource(strings = {"Read the level. Then pour the acid away.", "Warm and stir until all is clear. Read it.",
+            "Cool it and weigh it again.",
         "Measure {acid} of {label of acid} into the flask.", "If the acid is warmer than that, then it has reacted. Read it."})
     void oneActionOrOneMovementOfTheHandsIsLeftAlone(String step) {
         assertEquals("", told("1. " + step + " Read the thermometer." + TABLE));
@@ -99,7 +101,8 @@ class PageChecksTest {
 
     @Test
     void aReadingThatAQuestionUsesIsAskedFor() {
-        assertEquals("", told("1. Read the thermometer.\n\n## Questions\n\n1. How warm?\n\n   ```answer\n   value: warmth\n   unit: °C\n   marks: 1\n   ```\n"));
+        assertEquals("", told("1. Read the thermometer.\n\n## Questions\n\n"
+                + "1. How warm?\n\n   ```answer\n   value: warmth\n   unit: °C\n   marks: 1\n   ```\n"));
     }
 
     @Test
