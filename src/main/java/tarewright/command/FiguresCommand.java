@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tarewright.finding.Found;
 import tarewright.procedure.bench.BenchSafety;
+import tarewright.procedure.prepare.Supplies;
 import tarewright.procedure.recipe.Recipes;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.wording.FindingText;
@@ -41,8 +42,11 @@ final class FiguresCommand implements Callable<Integer> {
         for (InputFile file : new Inputs(disk).find(files)) {
             Found<Resolved> found = workshop.resolve(file);
             ObjectNode node = FiguresJson.of(file, found.value());
-            RecipesJson.into(node, Recipes.of(found.value(), List.of()));
-            SafetyJson.into(node, BenchSafety.of(found.value(), workshop.country(file, found.value()).rules()));
+            Recipes recipes = Recipes.of(found.value(), List.of());
+            RecipesJson.into(node, recipes);
+            BenchSafety safety = BenchSafety.of(found.value(), workshop.country(file, found.value()).rules());
+            PrepJson.into(node, recipes, Supplies.of(found.value(), safety.bench(), recipes));
+            SafetyJson.into(node, safety);
             node.set("findings", mapper.valueToTree(FindingsJson.list(found.findings(), words)));
             out.println(mapper.writeValueAsString(node));
             errors |= found.hasErrors();

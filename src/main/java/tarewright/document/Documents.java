@@ -7,6 +7,7 @@ import tarewright.finding.Finding;
 import tarewright.procedure.declare.LabelPaper;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.bench.WorstHand;
+import tarewright.procedure.prepare.Need;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.Paper;
 import tarewright.tables.HazardTables.CountryRules;
@@ -80,6 +81,13 @@ public final class Documents {
             }
         }
         return all;
+    }
+
+    /** The order list of a term, in the language and on the paper of the first. @param needs at least one */
+    public static Sheet order(String term, List<Need> needs, String version, String footer) {
+        OrderSheet order = new OrderSheet(needs);
+        Sheet first = sheet(Sheet.Kind.ORDER, order.draft().procedure(), order.pieces(), version, footer);
+        return new Sheet(first.kind(), term, first.kindName(), "", version, first.language(), first.paper(), footer, first.pageWord(), first.pieces());
     }
 
     private static Sheet sheet(Sheet.Kind kind, Resolved procedure, List<Piece> pieces, String version, String footer) {

@@ -10,6 +10,7 @@ import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.declare.AnswerBlock;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.prepare.BalanceQueue;
+import tarewright.procedure.prepare.Draw;
 import tarewright.procedure.prepare.Equipment;
 import tarewright.procedure.prepare.Provision;
 import tarewright.procedure.prepare.Supplies;
@@ -34,6 +35,7 @@ final class PrepSheet implements Filling {
     private final BenchSafety safety;
     private final Recipes recipes;
     private final Supplies supplies;
+    private final List<Draw> draws;
     private final RecipePieces making;
 
     /** @param shelf the bottles of the term */
@@ -46,13 +48,19 @@ final class PrepSheet implements Filling {
         this.safety = BenchSafety.of(draft.procedure(), shelf, rules);
         this.recipes = Recipes.of(draft.procedure(), shelf);
         this.supplies = Supplies.of(draft.procedure(), bench.things(), recipes);
+        this.draws = Draw.of(supplies, recipes, shelf);
         this.making = new RecipePieces(draft, safety, rules);
     }
 
     List<Piece> pieces() {
         List<Piece> pieces = new ArrayList<>(List.of(forWhom(), said()));
-        pieces.add(new Piece.FormLine(List.of(new Piece.FormField(draft.say("prep.class-on"), 3), new Piece.FormField(draft.say("prep.made-by"), 3), new Piece.FormField(draft.say("prep.made-on"), 2),
-                new Piece.FormField(draft.say("prep.checked-by"), 3))));
+        List<Piece.FormField> fields = new ArrayList<>();
+        if (draft.procedure().setting().occasion().date().isEmpty()) {
+            fields.add(new Piece.FormField(draft.say("prep.class-on"), 3));
+        }
+        fields.addAll(List.of(new Piece.FormField(draft.say("prep.made-by"), 3), new Piece.FormField(draft.say("prep.made-on"), 2),
+                new Piece.FormField(draft.say("prep.checked-by"), 3)));
+        pieces.add(new Piece.FormLine(fields));
         pieces.addAll(weekBefore());
         pieces.addAll(handling());
         pieces.addAll(dayBefore());
@@ -68,6 +76,9 @@ final class PrepSheet implements Filling {
         List<List<Text>> parts = new ArrayList<>();
         if (!setting.section().isEmpty()) {
             parts.add(Text.words(draft.say("prep.section", "section", setting.section())));
+        }
+        if (!setting.occasion().date().isEmpty()) {
+            parts.add(Text.words(draft.say("prep.date", "date", setting.occasion().date())));
         }
         parts.add(Text.words(draft.say("prep.groups", "groups", setting.groups(), "size", setting.groupSize())));
         if (setting.runs() > 1) {
@@ -103,6 +114,10 @@ final class PrepSheet implements Filling {
             pieces.add(new Piece.Table(Text.words(draft.say("prep.totals")), heads("expect.what", "totals.each", "totals.class", "prep.ready",
                     "prep.used", "prep.left-over"), rows, List.of(false, true, true, true, false, false), true, Piece.Use.FILL));
         }
+        Grid shelfTable = new Grid(draft, "prep.off-the-shelf").words("expect.what").numbers("prep.takes", "order.on-hand");
+        draws.stream().filter(d -> d.thing() instanceof Draw.Thing.From || d.stock().isPresent()).forEach(d -> shelfTable.row(OrderSheet.name(d, draft),
+                List.of(new Text.Quantity(draft.numbers().printed(d.amount()))), d.onHand().map(this::shown).orElseGet(() -> blank("order.on-hand"))));
+        pieces.addAll(shelfTable.pieces());
         return pieces;
     }
 

@@ -231,10 +231,14 @@ final class RecipePieces {
 
     // --- names and numbers
 
+    private List<Text> source(Ingredient from) {
+        return source(draft, from);
+    }
+
     /** As on its label; a hydrate with its formula, since another one would need another mass. */
-    List<Text> source(Ingredient from) {
+    static List<Text> source(Draft draft, Ingredient from) {
         Optional<QuantityBlock> block = from.kind() == Ingredient.Kind.BLOCK ? draft.procedure().procedure().quantity(from.name()) : Optional.empty();
-        List<Text> name = block.map(labels::label).orElseGet(() -> draft.prose().of(from.name()));
+        List<Text> name = block.map(new Labels(draft)::label).orElseGet(() -> draft.prose().of(from.name()));
         Optional<String> typed = from.stock().flatMap(StockBlock::strength).map(s -> s.at().text())
                 .or(() -> from.stock().flatMap(StockBlock::purity).map(p -> p.at().text()));
         boolean hydrate = !from.formula().sameComposition(from.formula().anhydrous());

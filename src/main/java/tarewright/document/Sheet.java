@@ -38,7 +38,7 @@ public record Sheet(Kind kind, String title, String kindName, String code, Strin
     public enum Size { USUAL, LARGE }
 
     public enum Kind {
-        HANDOUT, KEY, SAFETY, PREP, LABELS;
+        HANDOUT, KEY, SAFETY, PREP, LABELS, ORDER;
 
         /** The word in file names and on the command line. */
         public String word() {

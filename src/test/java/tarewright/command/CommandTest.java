@@ -224,9 +224,36 @@ class CommandTest {
         compare("", few, many, moved);
         assertFalse(moved.isEmpty());
         for (String path : moved) {
-            assertTrue(path.startsWith("/setting/groups") || path.startsWith("/recipes/") || path.contains("/class total/"), path);
+            assertTrue(path.startsWith("/setting/groups") || path.startsWith("/recipes/") || path.startsWith("/prep/") || path.contains("/class total/"), path);
         }
         assertTrue(moved.stream().anyMatch(p -> p.contains("acid/figures/class total/value")), moved.toString());
+    }
+
+    /** In decimal arithmetic from the JSON alone: groups × what a group takes × (1 + spare), upward; in flasks of ISO 1042 where a recipe makes it. */
+    @Test
+    void whatIsGotReadyFollowsFromTheFigures() throws IOException {
+        int looked = 0;
+        for (String name : List.of("hydrogen-from-magnesium", "soda-measures-an-acid", "heat-of-neutralisation", "water-in-epsom-salt")) {
+            JsonNode node = figures("figures", "procedures/" + name + ".md", "--groups", "13");
+            java.math.BigDecimal times = new java.math.BigDecimal(13).multiply(java.math.BigDecimal.ONE.add(node.at("/setting/spare").decimalValue()));
+            for (Iterator<String> blocks = node.at("/prep/handed out").fieldNames(); blocks.hasNext();) {
+                String block = blocks.next();
+                for (JsonNode row : node.at("/prep/handed out").get(block)) {
+                    java.math.BigDecimal exact = row.at("/each/value").decimalValue().multiply(times);
+                    double ready = row.at("/ready/value").asDouble() * (row.at("/ready/unit").asText().equals("L") ? 1000 : 1);
+                    if (node.at("/recipes").has(block)) {
+                        JsonNode volume = node.at("/recipes").get(block).get("volume");
+                        assertEquals(volume, row.get("ready"), block);
+                        assertTrue(ready >= exact.doubleValue(), block);
+                    } else {
+                        assertEquals(exact.round(new java.math.MathContext(2, java.math.RoundingMode.CEILING)).doubleValue(), ready, 1e-6 * ready, block);
+                    }
+                    assertEquals(13, row.at("/containers").asInt());
+                    looked++;
+                }
+            }
+        }
+        assertTrue(looked >= 8, "looked at " + looked);
     }
 
     private static void compare(String path, JsonNode a, JsonNode b, List<String> moved) {

@@ -50,7 +50,7 @@ class LibraryPagesTest {
         int looked = 0;
         for (int groups : List.of(1, 7, 30)) {
             Sheet.Paper paper = groups == 7 ? Sheet.Paper.LETTER : Sheet.Paper.A4;
-            List<Sheet> sheets = sheets(file, groups, paper, Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY);
+            List<Sheet> sheets = sheets(file, groups, paper, Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY, Sheet.Kind.PREP);
             Printed handout = PRINTER.print(sheets.get(0));
             int hands = hands(file, groups);
             assertTrue(handout.pages() <= 2 * hands, paper + ": " + handout.pages() + " pages for " + hands);
@@ -64,6 +64,7 @@ class LibraryPagesTest {
             }
             if (groups == 7) {
                 looked += look(sheets.get(2), PRINTER.print(sheets.get(2)), "safety", torn);
+                looked += look(sheets.get(3), PRINTER.print(sheets.get(3)), "prep sheet", torn);
                 Sheet large = sheets.get(0).large("large print");
                 looked += look(large, PRINTER.print(large), "large print", torn);
             }

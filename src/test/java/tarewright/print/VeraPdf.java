@@ -12,15 +12,15 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 
 /** The open reference validator for PDF/A and PDF/UA (veraPDF), as one call. */
-final class VeraPdf {
+public final class VeraPdf {
     private VeraPdf() {
     }
 
     /** What was checked, and each failed check: clause, test number, message, place. */
-    record Outcome(int checks, List<String> failures) {
+    public record Outcome(int checks, List<String> failures) {
     }
 
-    static Outcome check(byte[] pdf, PDFAFlavour flavour) throws Exception {
+    public static Outcome check(byte[] pdf, PDFAFlavour flavour) throws Exception {
         VeraGreenfieldFoundryProvider.initialise();
         try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, true)) {

@@ -1,0 +1,121 @@
+package tarewright.procedure.prepare;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tarewright.derivation.Figure;
+import tarewright.procedure.declare.ApparatusItem;
+import tarewright.procedure.declare.StockBlock;
+import tarewright.procedure.declare.StockBlock.Price;
+import tarewright.quantity.Typed;
+
+/**
+ * What several sections need together, less what stands on the shelf.
+ *
+ * @param lines each thing once for each way of measuring it
+ * @param things of the apparatus, if the sections follow each other
+ */
+public record Order(List<Line> lines, List<Thing> things) {
+    private static final double SAME = 1e-9;
+
+    public Order {
+        lines = List.copyOf(lines);
+        things = List.copyOf(things);
+    }
+
+    /**
+     * One procedure of one section.
+     *
+     * @param section its name, may be empty
+     * @param draws what it takes off the shelf
+     */
+    public record Part(String section, Supplies supplies, List<Draw> draws) {
+        public Part {
+            draws = List.copyOf(draws);
+        }
+
+        public String procedure() {
+            return supplies.procedure().name();
+        }
+    }
+
+    /**
+     * One thing to have on the shelf.
+     *
+     * @param from the first part that takes it, and what that takes
+     * @param needed of all parts
+     * @param shares of each procedure, over all its sections
+     * @param onHand nothing where it is not told
+     * @param packs to buy: none where there is no pack that is measured in the same way
+     */
+    public record Line(Part part, Draw from, Figure needed, Map<String, Figure> shares, Optional<Figure> onHand, Optional<Packs> packs) {
+        public Line {
+            shares = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(shares));
+        }
+
+        /** In SI units: what is needed beyond what is on hand. */
+        public double lacking() {
+            return Math.max(0, needed.value() - onHand.map(Figure::value).orElse(0.0));
+        }
+    }
+
+    /** @param count nothing or more @param price of one, where it is told */
+    public record Packs(long count, Typed pack, Optional<Price> price) {
+        /** Of all of them. */
+        public Optional<BigDecimal> cost() {
+            return price.map(p -> p.amount().multiply(BigDecimal.valueOf(count)));
+        }
+    }
+
+    /** @param usedUp whether it is used up or kept, so that each section needs its own */
+    public record Thing(String words, boolean usedUp, int count) {
+    }
+
+    public static Order of(List<Part> parts) {
+        Map<String, List<Taken>> byKey = new LinkedHashMap<>();
+        parts.forEach(p -> p.draws().forEach(d -> byKey.computeIfAbsent(d.key(), k -> new ArrayList<>()).add(new Taken(p, d))));
+        return new Order(byKey.values().stream().map(Order::line).toList(), things(parts));
+    }
+
+    private record Taken(Part part, Draw draw) {
+    }
+
+    private static Line line(List<Taken> all) {
+        Taken first = all.get(0);
+        Map<String, List<Figure>> amounts = new LinkedHashMap<>();
+        all.forEach(t -> amounts.computeIfAbsent(t.part.procedure(), k -> new ArrayList<>()).add(t.draw.amount()));
+        Map<String, Figure> shares = new LinkedHashMap<>();
+        amounts.forEach((name, figures) -> shares.put(name, Draw.sum(figures)));
+        Figure needed = Draw.sum(all.stream().map(t -> t.draw.amount()).toList());
+        Line without = new Line(first.part, first.draw, needed, shares, first.draw.onHand(), Optional.empty());
+        Optional<Packs> packs = first.draw.stock().flatMap(s -> packs(s, needed, without.lacking()));
+        return new Line(first.part, first.draw, needed, shares, first.draw.onHand(), packs);
+    }
+
+    private static Optional<Packs> packs(StockBlock stock, Figure needed, double lacking) {
+        return stock.pack().map(p -> p.value()).filter(p -> p.dimension().equals(needed.dimension()))
+                .map(p -> new Packs((long) Math.ceil(lacking / p.si() - SAME), p, stock.price().map(x -> x.value())));
+    }
+
+    /** What returns is washed for the next section, so the largest number does; what is used up or kept is needed by each. */
+    private static List<Thing> things(List<Part> parts) {
+        Map<String, Thing> all = new LinkedHashMap<>();
+        for (Part part : parts) {
+            Map<String, Thing> own = new LinkedHashMap<>();
+            for (Equipment each : part.supplies.equipment()) {
+                ApparatusItem item = each.item();
+                Thing thing = new Thing(item.words(), item.usedUp() || item.kept(), each.total());
+                own.merge(key(thing), thing, (a, b) -> new Thing(a.words, a.usedUp, a.count + b.count));
+            }
+            own.forEach((key, thing) -> all.merge(key, thing, (a, b) -> new Thing(a.words, a.usedUp, a.usedUp ? a.count + b.count : Math.max(a.count, b.count))));
+        }
+        return List.copyOf(all.values());
+    }
+
+    private static String key(Thing thing) {
+        return thing.words.toLowerCase(java.util.Locale.ROOT) + thing.usedUp;
+    }
+}
