@@ -19,11 +19,12 @@ final class Pencil {
     private static final double[][] ENDS = {{0, 0, 1, 0}, {1, 0, 1, 0.5}, {1, 0.5, 1, 1}, {0, 1, 1, 1}, {0, 0.5, 0, 1},
         {0, 0, 0, 0.5}, {0, 0.5, 1, 0.5}};
 
-    private final double width;
-    private final double height;
+    private final int width;
+    private final int height;
     private final StringBuilder shapes = new StringBuilder();
 
-    Pencil(double width, double height) {
+    /** In whole millimetres: the layout engine takes no other view box. */
+    Pencil(int width, int height) {
         this.width = width;
         this.height = height;
     }
@@ -59,8 +60,7 @@ final class Pencil {
 
     /** @param spoken what the drawing shows, in words */
     Piece.Drawing done(String spoken) {
-        String svg = String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.2f %.2f\">", width,
-                height) + shapes + "</svg>";
+        String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + width + " " + height + "\">" + shapes + "</svg>";
         return new Piece.Drawing(svg, spoken, width, height);
     }
 

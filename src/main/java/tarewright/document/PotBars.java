@@ -10,9 +10,9 @@ import tarewright.procedure.resolve.ResolvedReaction.Reactant;
 
 /** The reactants of a pot as bars, as long as each would last: dark what reacts, light what is left over. */
 final class PotBars {
-    private static final double LENGTH = 110;
-    private static final double HIGH = 5;
-    private static final double APART = 2;
+    private static final int LENGTH = 110;
+    private static final int HIGH = 5;
+    private static final int APART = 2;
     /** A bar that is longer than so many times the shortest is cut off and says so in its numbers only. */
     private static final double LONGEST = 6;
 

@@ -13,11 +13,11 @@ import tarewright.quantity.Typed;
 
 /** The scales that the class reads, drawn from the apparatus block, with what they are expected to show: for the key only. */
 final class Vessels {
-    private static final double LENGTH = 110;
-    private static final double EDGE = 6;
-    private static final double HEIGHT = 20;
-    private static final double BORE = 10;
-    private static final double ROD = 14;
+    private static final int LENGTH = 110;
+    private static final int EDGE = 6;
+    private static final int HEIGHT = 20;
+    private static final int BORE = 10;
+    private static final int ROD = 14;
     /** Marks closer than this run into one another in print. */
     private static final double CLOSEST = 0.9;
     /** What a number may take along the scale. */
@@ -82,14 +82,14 @@ final class Vessels {
         double filled = most * LENGTH;
         pencil.box(EDGE, top, LENGTH, BORE, Pencil.WHITE);
         if (shape == Shape.SYRINGE) {
-            pencil.box(EDGE - 4, top + BORE / 2 - 1, 4, 2, Pencil.WHITE);
-            pencil.box(EDGE + filled, top + BORE / 2 - 1, LENGTH - filled + ROD, 2, Pencil.GREY);
+            pencil.box(EDGE - 4, top + BORE / 2.0 - 1, 4, 2, Pencil.WHITE);
+            pencil.box(EDGE + filled, top + BORE / 2.0 - 1, LENGTH - filled + ROD, 2, Pencil.GREY);
             pencil.box(EDGE + filled, top + 0.6, 2, BORE - 1.2, Pencil.GREY);
             pencil.line(EDGE + LENGTH + ROD, top + 1, EDGE + LENGTH + ROD, top + BORE - 1, 1);
         } else if (shape == Shape.BURETTE) {
             // Its zero is at the top: what has run out is empty.
             pencil.box(EDGE + filled, top, LENGTH - filled, BORE, Pencil.GREY);
-            pencil.box(EDGE + LENGTH, top + BORE / 2 - 1, 8, 2, Pencil.GREY);
+            pencil.box(EDGE + LENGTH, top + BORE / 2.0 - 1, 8, 2, Pencil.GREY);
             pencil.line(EDGE + LENGTH + 4, top + 1, EDGE + LENGTH + 4, top + BORE - 1, 1);
         } else {
             pencil.box(EDGE, top, filled, BORE, Pencil.GREY);
