@@ -1,10 +1,14 @@
 package tarewright.command;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import tarewright.procedure.declare.TermReader;
+import tarewright.procedure.syntax.Reader;
 import tarewright.text.Outside;
+import tarewright.text.SourceText;
 
 /** Finds the procedures that the arguments name: a file as it is, of a folder every Markdown file but the read-me. */
 final class Inputs {
@@ -37,7 +41,7 @@ final class Inputs {
         try {
             List<Path> found = outside.list(folder).stream().filter(f -> {
                 String name = f.getFileName().toString();
-                return name.endsWith(".md") && !name.equalsIgnoreCase("README.md");
+                return name.endsWith(".md") && !name.equalsIgnoreCase("README.md") && !isTerm(f);
             }).toList();
             if (found.isEmpty()) {
                 throw new Usage("there is no procedure (a file that ends in .md) in `" + folder + "`");
@@ -45,6 +49,16 @@ final class Inputs {
             found.forEach(f -> files.add(new InputFile(f, f.toString())));
         } catch (IOException e) {
             throw new Usage("the folder `" + folder + "` cannot be read");
+        }
+    }
+
+    /** A term lies among its procedures and is none of them. What cannot be read is told when it is read as a procedure. */
+    private boolean isTerm(Path file) {
+        try {
+            String text = new String(outside.read(file, Workshop.MOST_BYTES), StandardCharsets.UTF_8);
+            return text.startsWith("---") && TermReader.isTerm(Reader.read(new SourceText(file.toString(), text)).value());
+        } catch (IOException e) {
+            return false;
         }
     }
 

@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,19 +26,21 @@ import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.print.BrokenTemplate;
 import tarewright.print.PdfPrinter;
-import tarewright.print.Printed;
 import tarewright.print.Templates;
+import tarewright.procedure.declare.Term;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.term.Lot;
 import tarewright.term.OutputLock;
 import tarewright.term.Printing;
 import tarewright.term.Program;
+import tarewright.term.Share;
 import tarewright.wording.FindingText;
 
 /** {@code print}: procedures to PDF files. A procedure with an error prints nothing, and what was there of it stays. */
 @Command(name = "print", sortOptions = false, description = {"Prints procedures: student handout, teacher's key and safety panel of each, as PDF.",
     "Without a file, every procedure in the folder `procedures`, or those that travel with the program if there is no such folder."})
 final class PrintCommand implements Callable<Integer> {
+    private static final String STAYS = "nothing; what was there stays";
     private static final Path USUAL_INPUT = Path.of("procedures");
     private static final List<Sheet.Kind> KINDS = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY);
 
@@ -56,6 +57,12 @@ final class PrintCommand implements Callable<Integer> {
     private List<String> only = List.of();
     @Option(names = "--large", description = "The handout and the safety panel in large print (18 points and more) as well.")
     private boolean large;
+    @Option(names = "--term", paramLabel = "FILE", description = "A term: every section's procedures, each section into a folder of its own.")
+    private Optional<Path> term = Optional.empty();
+    @Option(names = "--section", paramLabel = "NAME", description = "Only this section of the term; the option again for another one.")
+    private List<String> sections = List.of();
+    @Option(names = "--part", paramLabel = "3/16", description = "Only the third of sixteen equal shares of the term's sections, for as many machines.")
+    private Optional<String> part = Optional.empty();
     @Mixin
     private SettingOptions setting = new SettingOptions();
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
@@ -71,11 +78,34 @@ final class PrintCommand implements Callable<Integer> {
         }
         FindingText words = FindingText.in("en");
         Disk disk = new Disk();
+        if (term.isPresent()) {
+            return term(term.get(), disk, words, console, err);
+        }
+        if (!sections.isEmpty() || part.isPresent()) {
+            throw new Inputs.Usage("--section and --part are of a term; say which with --term FILE");
+        }
         Workshop workshop = new Workshop(disk, setting.overrides(words));
         List<InputFile> inputs = new Inputs(disk).find(files.isEmpty() ? List.of(usualInput(disk)) : files);
         checkNames(inputs);
         try (OutputLock lock = lock(err)) {
             return lock == null ? Main.ERRORS : print(inputs, workshop, kinds, words, console, err);
+        } catch (IOException e) {
+            err.println("tarewright: " + cannotWrite(e));
+            return Main.ERRORS;
+        }
+    }
+
+    private int term(Path file, Disk disk, FindingText words, PrintWriter console, PrintWriter err) {
+        if (!files.isEmpty() || !disk.isFile(file)) {
+            throw new Inputs.Usage(files.isEmpty() ? "there is no file `" + file + "`" : "a term names its procedures itself; leave the others out");
+        }
+        Share share = part.map(p -> Share.read(p).orElseThrow(() -> new Inputs.Usage("--part takes a share such as 3/16, not `" + p + "`"))).orElse(new Share(1, 1));
+        TermWork work = TermWork.of(file, setting.overrides(words), disk);
+        List<Term.Section> mine = share.from(work.sections(sections));
+        work.findings().forEach(f -> err.println(words.full(f)));
+        Set<Sheet.Kind> kinds = only.isEmpty() && !work.kinds().isEmpty() ? work.kinds() : kinds();
+        try (OutputLock lock = lock(err)) {
+            return lock == null ? Main.ERRORS : new TermPrint(work, kinds, large, out, words).print(mine, console, err);
         } catch (IOException e) {
             err.println("tarewright: " + cannotWrite(e));
             return Main.ERRORS;
@@ -111,7 +141,7 @@ final class PrintCommand implements Callable<Integer> {
             found.findings().forEach(f -> err.println(words.full(f)));
             if (found.hasErrors()) {
                 errors = true;
-                table.row(input.name(), "nothing; what was there stays", count(found, Severity.ERROR), count(found, Severity.WARNING));
+                table.row(input.name(), STAYS, count(found, Severity.ERROR), count(found, Severity.WARNING));
                 continue;
             }
             Lot lot = workshop.lot(input, found, kinds, large, program);
@@ -119,7 +149,7 @@ final class PrintCommand implements Callable<Integer> {
             Optional<String> written = print(printing, lot, printers.computeIfAbsent(Workshop.templates(input), f -> new PdfPrinter(Templates.over(f))), err, seen);
             seen.forEach(f -> err.println(words.full(f)));
             errors |= written.isEmpty();
-            table.row(input.name(), written.orElse("nothing; what was there stays"), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING) + seen.size());
+            table.row(input.name(), written.orElse(STAYS), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING) + seen.size());
         }
         console.print(table.text(out.toString()));
         return errors ? Main.ERRORS : Main.CLEAN;
@@ -134,31 +164,16 @@ final class PrintCommand implements Callable<Integer> {
     private Optional<String> print(Printing printing, Lot lot, PdfPrinter printer, PrintWriter err, List<Finding> seen) {
         try {
             Printing.Outcome outcome = printing.print(lot, printer);
-            outcome.printed().forEach(d -> remarks(lot, d.printed(), err));
+            outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
             outcome.printed().stream().filter(d -> d.kind() == Sheet.Kind.HANDOUT && !d.large())
                     .forEach(d -> HandoutLong.of(lot.procedure(), d.printed().pages()).ifPresent(seen::add));
-            List<String> said = new ArrayList<>();
-            if (!outcome.printed().isEmpty()) {
-                said.add(outcome.printed().stream().map(d -> d.kind().word() + (d.large() ? "-large" : "") + " (" + d.printed().pages() + ")").collect(Collectors.joining(", ")));
-            }
-            if (!outcome.unchanged().isEmpty()) {
-                said.add("unchanged: " + outcome.unchanged().stream().map(f -> f.kind() + " (" + f.pages() + ")").collect(Collectors.joining(", ")));
-            }
-            return Optional.of(said.isEmpty() ? "unchanged" : String.join("; ", said));
+            return Optional.of(Remarks.written(outcome));
         } catch (BrokenTemplate e) {
             err.println("tarewright: the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says());
         } catch (IOException e) {
             err.println("tarewright: " + cannotWrite(e));
         }
         return Optional.empty();
-    }
-
-    private static void remarks(Lot lot, Printed printed, PrintWriter err) {
-        printed.missing().forEach(c -> err.println("tarewright: " + lot.name() + ": no typeface of ours has the character "
-                + String.format(Locale.ROOT, "U+%04X", c) + "; it prints as #"));
-        if (printed.spilled()) {
-            err.println("tarewright: " + lot.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
-        }
     }
 
     private Set<Sheet.Kind> kinds() {

@@ -23,12 +23,16 @@ import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.procedure.check.Checks;
 import tarewright.procedure.check.SafetyChecks;
+import tarewright.procedure.declare.DeclarationReader;
+import tarewright.procedure.declare.Term;
+import tarewright.procedure.declare.TermReader;
 import tarewright.procedure.resolve.ResolveFinding;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.Resolver;
 import tarewright.procedure.syntax.Reader;
 import tarewright.procedure.syntax.SourceFile;
 import tarewright.procedure.syntax.SyntaxFinding;
+import tarewright.setting.DayValue;
 import tarewright.setting.Overrides;
 import tarewright.safety.Rulebook;
 import tarewright.tables.HazardTables;
@@ -53,16 +57,55 @@ final class Workshop {
 
     private final Outside outside;
     private final Overrides overrides;
+    private final boolean several;
+    private final Set<DayValue> met = new LinkedHashSet<>();
     private final Set<String> known = FindingWords.in("en").ids();
     /** Both are read while the procedure itself is read: together they take longer than anything else that a single file needs. */
-    private final CompletableFuture<ReferenceTables> packed = CompletableFuture.supplyAsync(Tables::load);
-    private final CompletableFuture<CountryRules> usualCountry = CompletableFuture.supplyAsync(() -> HazardTables.of(""));
+    private final CompletableFuture<ReferenceTables> packed;
+    private final CompletableFuture<CountryRules> usualCountry;
     private final Map<String, CountryRules> countries = new HashMap<>();
     private final Map<String, Found<CountryRules>> hazards = new HashMap<>();
 
     Workshop(Outside outside, Overrides overrides) {
+        this(outside, overrides, false, CompletableFuture.supplyAsync(Tables::load), CompletableFuture.supplyAsync(() -> HazardTables.of("")));
+    }
+
+    private Workshop(Outside outside, Overrides overrides, boolean several, CompletableFuture<ReferenceTables> packed, CompletableFuture<CountryRules> usualCountry) {
+        this.packed = packed;
+        this.usualCountry = usualCountry;
         this.outside = outside;
         this.overrides = overrides;
+        this.several = several;
+    }
+
+    /** For several procedures of one class, with the same packed tables: a value on the day goes to those that have its block. */
+    Workshop ofSeveral(Overrides its) {
+        return new Workshop(outside, its, true, packed, usualCountry);
+    }
+
+    /** The values on the day that a procedure had a block for. */
+    Set<DayValue> met() {
+        return Set.copyOf(met);
+    }
+
+    /** A term's file as it is declared. */
+    Found<Term> term(InputFile file) {
+        List<Finding> findings = new ArrayList<>();
+        Found<SourceFile> source = Reader.read(text(file, findings));
+        findings.addAll(source.findings());
+        Found<Term> term = TermReader.read(source.value(), tables(file, findings));
+        findings.addAll(term.findings());
+        findings.sort(Comparator.comparingInt(f -> f.at().start()));
+        return new Found<>(term.value(), findings);
+    }
+
+    private Overrides forThis(SourceFile source) {
+        if (!several) {
+            return overrides;
+        }
+        List<DayValue> its = overrides.onTheDay().stream().filter(v -> DeclarationReader.has(source, v)).toList();
+        met.addAll(its);
+        return overrides.withOnTheDay(its);
     }
 
     /** A file as far as it could be resolved, with all that was found, in the order of the text. */
@@ -72,7 +115,7 @@ final class Workshop {
         Found<SourceFile> source = Reader.read(text);
         ReferenceTables tables = tables(file, findings);
         findings.addAll(source.findings());
-        Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), overrides, tables);
+        Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), forThis(source.value()), tables);
         findings.addAll(resolved.findings());
         // Dangers that only seem to come of what could not be read would hide the mistake itself; a figure that cannot be reckoned hides none.
         boolean whole = findings.stream().allMatch(f -> f.severity() != Severity.ERROR || f instanceof ResolveFinding);
@@ -139,8 +182,13 @@ final class Workshop {
 
     /** What is printed of a procedure without errors. */
     Lot lot(InputFile file, Found<Resolved> found, Set<Sheet.Kind> kinds, boolean large, Program program) {
+        return lot("", file, found, kinds, large, "", program);
+    }
+
+    /** The same for a folder below the output folder. @param footer words for every footer */
+    Lot lot(String folder, InputFile file, Found<Resolved> found, Set<Sheet.Kind> kinds, boolean large, String footer, Program program) {
         List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
-        return Lot.of("", found.value(), warnings, country(file, found.value()), kinds, inputs(file, found.value(), templates(file)), "", large, program.data());
+        return Lot.of(folder, found.value(), warnings, country(file, found.value()), kinds, inputs(file, found.value(), templates(file)), footer, large, program.data());
     }
 
     /** A folder {@code templates} beside the procedure's folder goes before the packed templates. */

@@ -91,6 +91,13 @@ public final class PacketPdf {
         }
     }
 
+    /** How many pages a file has. @throws IOException if it is none of ours */
+    public static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
+    }
+
     private static PDDocument open(Part part, List<PDDocument> open) throws IOException {
         PDDocument document = Loader.loadPDF(part.pdf());
         open.add(document);

@@ -33,7 +33,7 @@ public final class Library {
 
     public static List<Path> files() {
         try (Stream<Path> all = Files.list(FOLDER)) {
-            return all.filter(f -> f.toString().endsWith(".md")).sorted().toList();
+            return all.filter(f -> f.toString().endsWith(".md") && !text(f).startsWith("---\nterm:")).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

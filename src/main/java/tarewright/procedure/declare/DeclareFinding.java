@@ -201,4 +201,20 @@ public sealed interface DeclareFinding extends Finding {
             return "day-value-twice";
         }
     }
+
+    /** A block of a procedure in a term's file. */
+    record NotInATerm(String type, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "not-in-a-term";
+        }
+    }
+
+    /** A date that is not in the calendar. */
+    record NoSuchDay(String text, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "no-such-day";
+        }
+    }
 }

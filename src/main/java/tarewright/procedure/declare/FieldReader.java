@@ -58,7 +58,7 @@ final class FieldReader {
                 continue;
             }
             List<String> others = Vocabulary.typesWith(field.key());
-            if (!others.isEmpty() && !type.equals(Vocabulary.FRONT)) {
+            if (!others.isEmpty() && !type.startsWith(Vocabulary.FRONT)) {
                 note(new DeclareFinding.FieldOfOtherType(type, field.key(), others, field.keySpan()));
             } else {
                 note(new DeclareFinding.UnknownField(type, field.key(), Spelling.near(field.key(), known), known, field.keySpan()));

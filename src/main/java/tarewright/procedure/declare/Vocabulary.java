@@ -8,6 +8,7 @@ import java.util.TreeMap;
 /** Which fields each type of block has. */
 final class Vocabulary {
     static final String FRONT = "front matter";
+    static final String TERM = "front matter of a term";
 
     private static final List<String> FRONT_FIELDS = List.of("title", "code", "time", "group size", "runs", "level", "language", "country", "room",
             "hood", "groups", "spare", "paper", "aims", "after", "labels", "gases");
@@ -37,6 +38,8 @@ final class Vocabulary {
         all.put("trial", List.of("of", "gave", "on"));
         all.put("settled", List.of("finding", "because"));
         all.put("graph", List.of("x", "y", "of"));
+        all.put(TERM, List.of("term", "school", "paper", "spare", "documents", "procedures", "copies", "language", "country"));
+        all.put("section", List.of("groups", "group size", "date", "room", "on the day", "procedures", "copies", "spare"));
         all.put("stock", List.of("substance", "solute", "strength", "density", "purity", "pack", "on hand", "price", "keeps"));
         return Map.copyOf(all);
     }
@@ -54,6 +57,6 @@ final class Vocabulary {
 
     /** The types that have a field. */
     static List<String> typesWith(String key) {
-        return FIELDS.entrySet().stream().filter(e -> !e.getKey().equals(FRONT) && e.getValue().contains(key)).map(Map.Entry::getKey).sorted().toList();
+        return FIELDS.entrySet().stream().filter(e -> !e.getKey().startsWith(FRONT) && e.getValue().contains(key)).map(Map.Entry::getKey).sorted().toList();
     }
 }

@@ -1,0 +1,34 @@
+package tarewright.command;
+
+import java.util.List;
+import tarewright.finding.Finding;
+import tarewright.finding.Severity;
+import tarewright.text.Span;
+
+/** What can be wrong with a term beside the files that it names. */
+sealed interface TermFinding extends Finding {
+    @Override
+    default Severity severity() {
+        return Severity.ERROR;
+    }
+
+    /** A procedure that does not lie beside the term. */
+    record NoSuchProcedure(String text, List<String> suggestions, Span at) implements TermFinding {
+        public NoSuchProcedure {
+            suggestions = List.copyOf(suggestions);
+        }
+
+        @Override
+        public String id() {
+            return "no-such-procedure";
+        }
+    }
+
+    /** Neither the section nor the term lists a procedure. */
+    record NothingToDo(String section, Span at) implements TermFinding {
+        @Override
+        public String id() {
+            return "nothing-to-do";
+        }
+    }
+}

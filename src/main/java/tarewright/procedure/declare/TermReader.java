@@ -1,0 +1,112 @@
+package tarewright.procedure.declare;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tarewright.finding.Found;
+import tarewright.procedure.declare.Term.Copies;
+import tarewright.procedure.declare.Term.Section;
+import tarewright.procedure.syntax.Fields;
+import tarewright.procedure.syntax.Fields.Piece;
+import tarewright.procedure.syntax.SourceFile;
+import tarewright.procedure.syntax.TypedBlock;
+import tarewright.tables.ReferenceTables;
+
+/** Reads a term's file. Never throws on what an author wrote; a section with a mistake in it is marked, so that the others can go on. */
+public final class TermReader {
+    /** More groups than any class has are a slip of the hand. */
+    static final int MOST_GROUPS = 500;
+    private static final List<String> DOCUMENTS = List.of("handout", "key", "safety", "prep", "labels");
+
+    private final FieldReader reader;
+    private final SourceFile source;
+    private final ReferenceTables tables;
+
+    private TermReader(SourceFile source, ReferenceTables tables) {
+        this.source = source;
+        this.tables = tables;
+        this.reader = new FieldReader(tables);
+    }
+
+    /** Whether a file is a term's: its front matter says so. */
+    public static boolean isTerm(SourceFile source) {
+        return source.front().has("term");
+    }
+
+    /** The term, and what is wrong with its fields. */
+    public static Found<Term> read(SourceFile source, ReferenceTables tables) {
+        TermReader all = new TermReader(source, tables);
+        Term term = all.term();
+        return new Found<>(term, all.reader.findings());
+    }
+
+    private Term term() {
+        Fields front = source.front();
+        reader.checkKeys(Vocabulary.TERM, front);
+        Optional<At<String>> title = reader.name(front, "term");
+        if (!front.has("term")) {
+            reader.note(new DeclareFinding.FieldMissing(Vocabulary.TERM, "term", "term: Spring 2041", source.frontSpan().part(0, 3)));
+        }
+        Found<List<StockBlock>> stocks = StockReader.read(source, tables);
+        stocks.findings().forEach(reader::note);
+        source.blocks().stream().filter(b -> !List.of("section", "stock").contains(b.type()))
+                .forEach(b -> reader.note(new DeclareFinding.NotInATerm(b.type(), b.typeSpan())));
+        return new Term(title, reader.words(front, "school").orElse(""),
+                reader.oneOf(front, "paper", List.of("a4", "letter")).map(p -> p.toUpperCase(Locale.ROOT)), reader.share(front, "spare"),
+                pieces(front, "documents").stream().flatMap(this::document).toList(), pieces(front, "procedures"), copies(front),
+                reader.words(front, "language"), reader.words(front, "country"),
+                source.blocks().stream().filter(b -> b.type().equals("section")).map(this::section).toList(), stocks.value());
+    }
+
+    private Section section(TypedBlock block) {
+        int before = reader.findings().size();
+        Fields fields = block.fields();
+        reader.checkKeys(block.type(), fields);
+        Front.RoomFields room = FrontReader.room(reader, pieces(fields, "room"));
+        var day = DayValues.read(reader, pieces(fields, "on the day"));
+        var groups = reader.whole(fields, "groups", 1, MOST_GROUPS);
+        var size = reader.whole(fields, "group size", 1, MOST_GROUPS);
+        Optional<String> date = date(fields);
+        Optional<Copies> copies = copies(fields);
+        var spare = reader.share(fields, "spare");
+        return new Section(block, groups, size, date, room, day, pieces(fields, "procedures"), copies, spare, reader.findings().size() > before);
+    }
+
+    private static List<Piece> pieces(Fields fields, String key) {
+        return fields.get(key).map(Fields.Field::pieces).orElse(List.of());
+    }
+
+    private Stream<At<String>> document(Piece piece) {
+        String word = piece.text().toLowerCase(Locale.ROOT);
+        if (DOCUMENTS.contains(word)) {
+            return Stream.of(new At<>(word, piece.span()));
+        }
+        reader.note(new DeclareFinding.UnknownWord("documents", piece.text(), tarewright.text.Spelling.near(word, DOCUMENTS), DOCUMENTS, piece.span()));
+        return Stream.empty();
+    }
+
+    private Optional<Copies> copies(Fields fields) {
+        List<String> words = Stream.of(Copies.values()).map(Copies::words).toList();
+        return reader.oneOf(fields, "copies", words).map(w -> Copies.values()[words.indexOf(w)]);
+    }
+
+    /** A day of the calendar, ISO 8601. */
+    private Optional<String> date(Fields fields) {
+        return reader.piece(fields, "date").flatMap(p -> {
+            String text = p.text().strip();
+            if (!text.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+                reader.note(new DeclareFinding.BadShape("date", p.text(), "2041-02-04", p.span()));
+                return Optional.empty();
+            }
+            try {
+                return Optional.of(LocalDate.parse(text).toString());
+            } catch (DateTimeException e) {
+                reader.note(new DeclareFinding.NoSuchDay(text, p.span()));
+                return Optional.empty();
+            }
+        });
+    }
+}
