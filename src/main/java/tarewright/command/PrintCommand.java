@@ -46,7 +46,7 @@ final class PrintCommand implements Callable<Integer> {
 
     /** What can be asked for. */
     private static final List<Sheet.Kind> ALL = List.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY, Sheet.Kind.PREP,
-            Sheet.Kind.LABELS);
+            Sheet.Kind.LABELS, Sheet.Kind.MISSED, Sheet.Kind.MISSED_KEY);
     @Spec
     private CommandSpec spec;
     @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*", description = "Procedures (files that end in .md), or folders of them.")

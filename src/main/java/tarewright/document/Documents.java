@@ -1,13 +1,16 @@
 package tarewright.document;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import tarewright.finding.Finding;
 import tarewright.procedure.declare.LabelPaper;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.bench.WorstHand;
 import tarewright.procedure.prepare.Need;
+import tarewright.procedure.resolve.Missed;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.Paper;
 import tarewright.tables.HazardTables.CountryRules;
@@ -30,14 +33,19 @@ public final class Documents {
     }
 
     /**
-     * The sheets asked for, in the order handout, key, safety, prep, labels. Kinds that are not made here are left out, and so are labels where nothing
-     * needs one.
+     * The sheets asked for, in the order handout, key, safety, prep, labels, missed, missed-key. Labels are left out where nothing needs one, and what is for a
+     * student who missed the class where nothing is read, see {@link Missed}. Supplied readings follow from the version code.
      *
      * @param warnings what the key tells the teacher at its end
      * @param version the code in every footer, see {@link VersionCode}
      * @param footer words for the footer, such as the school's name; may be empty
      */
     public List<Sheet> sheets(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer) {
+        return sheets(procedure, kinds, warnings, version, footer, VersionCode.seed(version));
+    }
+
+    /** As above. @param seed that supplied readings follow from */
+    public List<Sheet> sheets(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer, long seed) {
         List<Sheet> sheets = new ArrayList<>();
         if (kinds.contains(Sheet.Kind.HANDOUT)) {
             sheets.add(sheet(Sheet.Kind.HANDOUT, procedure, new Hands(procedure, false).each(d -> new Handout(d, country.rules()).pieces()),
@@ -63,7 +71,29 @@ public final class Documents {
                 sheets.add(sheet(Sheet.Kind.LABELS, procedure, labels, version, footer));
             }
         }
+        if (kinds.contains(Sheet.Kind.MISSED) || kinds.contains(Sheet.Kind.MISSED_KEY)) {
+            Missed.of(procedure, seed).ifPresent(missed -> missed(procedure, missed, kinds, version, footer, sheets));
+        }
         return sheets;
+    }
+
+    /** For a student who missed the class, and for whoever marks that. */
+    private void missed(Resolved procedure, Resolved missed, Set<Sheet.Kind> kinds, String version, String footer, List<Sheet> into) {
+        if (kinds.contains(Sheet.Kind.MISSED)) {
+            into.add(sheet(Sheet.Kind.MISSED, procedure, new Hands(missed, false).each(d -> {
+                List<Piece> pieces = new ArrayList<>(List.of(new Piece.Paragraph(List.of(new Text.Strong(Text.words(d.say("missed.said")))))));
+                pieces.addAll(Handout.filledIn(d, country.rules(), new SuppliedReadings(d, new Handout(d, country.rules()))).pieces());
+                return pieces;
+            }), version, footer));
+        }
+        if (kinds.contains(Sheet.Kind.MISSED_KEY)) {
+            Map<Resolved, Resolved> usual = new IdentityHashMap<>();
+            for (int i = 0; i < procedure.hands().size(); i++) {
+                usual.put(missed.hands().get(i).resolved(), procedure.hands().get(i).resolved());
+            }
+            into.add(sheet(Sheet.Kind.MISSED_KEY, procedure, new Hands(missed, true).each(d ->
+                    new MissedKey(Draft.of(usual.get(d.procedure()), true), d).pieces()), version, footer));
+        }
     }
 
     /** The handout of the same hand with its blanks filled. */

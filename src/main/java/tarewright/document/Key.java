@@ -104,7 +104,7 @@ final class Key {
         List<Piece> pieces = new ArrayList<>();
         pieces.add(new Piece.Leaf(draft.say("leaf.filled-in"), draft.procedure().procedure().front().code(),
                 new Piece.Heading(2, Text.words(title)), leaf));
-        List<Piece> answers = worked(body);
+        List<Piece> answers = worked(draft, body);
         if (!answers.isEmpty()) {
             pieces.add(draft.heading(2, "heading.answers"));
             pieces.addAll(answers);
@@ -117,18 +117,18 @@ final class Key {
     }
 
     /** The questions with their answers, and the notes that only a teacher reads, wherever they stand. */
-    private List<Piece> worked(List<Piece> body) {
+    static List<Piece> worked(Draft draft, List<Piece> body) {
         List<Piece> found = new ArrayList<>();
         for (Piece piece : body) {
             if (piece instanceof Piece.Question || piece instanceof Piece.Note note
                     && note.label().equals(draft.say("note.key"))) {
                 found.add(piece);
             } else if (piece instanceof Piece.Steps steps) {
-                steps.steps().forEach(step -> found.addAll(worked(step)));
+                steps.steps().forEach(step -> found.addAll(worked(draft, step)));
             } else if (piece instanceof Piece.Bullets bullets) {
-                bullets.items().forEach(item -> found.addAll(worked(item)));
+                bullets.items().forEach(item -> found.addAll(worked(draft, item)));
             } else if (piece instanceof Piece.Note note) {
-                found.addAll(worked(note.inside()));
+                found.addAll(worked(draft, note.inside()));
             }
         }
         return found;

@@ -38,11 +38,11 @@ public record Sheet(Kind kind, String title, String kindName, String code, Strin
     public enum Size { USUAL, LARGE }
 
     public enum Kind {
-        HANDOUT, KEY, SAFETY, PREP, LABELS, ORDER;
+        HANDOUT, KEY, SAFETY, PREP, LABELS, ORDER, MISSED, MISSED_KEY;
 
         /** The word in file names and on the command line. */
         public String word() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
         }
     }
 

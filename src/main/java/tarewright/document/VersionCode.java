@@ -1,5 +1,6 @@
 package tarewright.document;
 
+import java.nio.ByteBuffer;
 import java.util.stream.Collectors;
 import tarewright.derivation.Figure;
 import tarewright.setting.DayValue;
@@ -25,6 +26,11 @@ public final class VersionCode {
     public static String of(String source, Setting setting, String dataVersion) {
         String all = String.join("\u0000", source.replace("\r\n", "\n").replace('\r', '\n'), canonical(setting), dataVersion);
         return base32(Digest.of(all), LENGTH);
+    }
+
+    /** A number that follows from a code, to draw by. */
+    public static long seed(String version) {
+        return ByteBuffer.wrap(Digest.of(version)).getLong();
     }
 
     /** The first {@code length} letters, at most eight. */

@@ -54,7 +54,8 @@ public final class Resolver {
     private final Bench expected;
     private final Worksheet worksheet;
 
-    private Resolver(String name, Procedure procedure, Setting setting, ReferenceTables tables, Set<Finding> findings) {
+    private Resolver(String name, Procedure procedure, Setting setting, ReferenceTables tables, Set<Finding> findings,
+            Map<String, List<Double>> supplied) {
         this.name = name;
         this.procedure = procedure;
         this.setting = setting;
@@ -63,7 +64,7 @@ public final class Resolver {
         this.names = new Names(procedure, tables);
         List<Pot> pots = Pots.of(procedure, tables, findings::add);
         this.expected = Bench.asExpected(procedure, setting, tables, names, pots, findings::add);
-        this.worksheet = new Worksheet(expected);
+        this.worksheet = new Worksheet(expected, supplied);
     }
 
     /**
@@ -79,7 +80,7 @@ public final class Resolver {
         Set<Finding> findings = new LinkedHashSet<>(declared.findings());
         Setting setting = Settings.of(declared.value().front(), overrides);
         List<Deal> deals = Deal.all(declared.value(), setting, findings::add);
-        List<Resolver> resolvers = deals.stream().map(d -> new Resolver(name, d.procedure(), setting, tables, findings)).toList();
+        List<Resolver> resolvers = deals.stream().map(d -> new Resolver(name, d.procedure(), setting, tables, findings, Map.of())).toList();
         List<Bench.Share> shares = IntStream.range(0, deals.size()).mapToObj(i -> new Bench.Share(resolvers.get(i).expected, deals.get(i).times())).toList();
         resolvers.forEach(r -> r.expected.sharedBy(shares));
         List<Resolved> each = resolvers.stream().map(Resolver::resolve).toList();
@@ -94,6 +95,23 @@ public final class Resolver {
         List<Finding> inOrder = new ArrayList<>(findings);
         inOrder.sort(Comparator.comparingInt(f -> f.at().start()));
         return new Found<>(resolved, inOrder);
+    }
+
+    /**
+     * The same procedure with readings that were supplied: what is worked from readings follows from them, what is expected stays.
+     *
+     * @param supplied for each hand, by reading, in coherent SI units, one value for each time that it is read
+     */
+    static Resolved withReadings(Resolved whole, List<Map<String, List<Double>>> supplied) {
+        List<Hand> hands = whole.hands();
+        List<Resolver> resolvers = IntStream.range(0, hands.size()).mapToObj(i -> new Resolver(whole.name(), hands.get(i).resolved().procedure(),
+                whole.setting(), whole.tables(), new LinkedHashSet<>(), supplied.get(i))).toList();
+        List<Bench.Share> shares = IntStream.range(0, hands.size()).mapToObj(i -> new Bench.Share(resolvers.get(i).expected, hands.get(i).times())).toList();
+        resolvers.forEach(r -> r.expected.sharedBy(shares));
+        List<Resolved> each = resolvers.stream().map(r -> r.resolve().with(whole.graphs(), List.of())).toList();
+        List<Hand> dealt = whole.dealt().isEmpty() ? List.of() : IntStream.range(0, hands.size()).mapToObj(i -> new Hand(hands.get(i).label(),
+                hands.get(i).groups(), hands.get(i).runs(), hands.get(i).dealt(), each.get(i))).toList();
+        return each.get(0).with(whole.graphs(), dealt);
     }
 
     private Graphs.Dealer dealer(String label) {

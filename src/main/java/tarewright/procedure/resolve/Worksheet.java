@@ -11,6 +11,7 @@ import java.util.Set;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
+import tarewright.derivation.Supplied;
 import tarewright.derivation.Symbol;
 import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.At;
@@ -32,9 +33,12 @@ final class Worksheet {
     private final Map<String, Optional<ResolvedReading>> readings = new LinkedHashMap<>();
     private final Map<Bench, Map<String, Optional<Figure>>> values = new HashMap<>();
     private final Set<String> underWay = new HashSet<>();
+    /** By reading, what a student is told to have read, in coherent SI units, one for each time. */
+    private final Map<String, List<Double>> supplied;
 
-    Worksheet(Bench expected) {
+    Worksheet(Bench expected, Map<String, List<Double>> supplied) {
         this.expected = expected;
+        this.supplied = supplied;
     }
 
     /** A value block's figure on a bench. */
@@ -82,10 +86,23 @@ final class Worksheet {
         return truth.map(t -> {
             List<Figure> each = new ArrayList<>();
             for (int i = 1; i <= block.times(); i++) {
-                each.add(read(t, block, block.times() == 1 ? block.name() : block.name() + " " + i, item));
+                Figure read = read(t, block, block.times() == 1 ? block.name() : block.name() + " " + i, item);
+                each.add(supplied.containsKey(block.name()) ? supplied(read, supplied.get(block.name()).get(i - 1)) : read);
             }
             return new ResolvedReading(block, each, mean(block, each), item);
         });
+    }
+
+    /** The same reading with another value: what was really there was so much more, and the instrument is no better and no worse. */
+    private static Figure supplied(Figure read, double value) {
+        Optional<Rounding> rounding = Supplied.rounding(read);
+        if (rounding.isEmpty()) {
+            return read;
+        }
+        Figure more = Figure.given(Symbol.words("supplied"), read.unit(), value - read.value(), new Origin.Expected());
+        Figure truth = Figure.of(read.symbol(), read.unit(), new Step.Sum(List.of(new Step.Term(1, read), new Step.Term(1, more))));
+        Figure other = Figure.of(read.symbol(), read.unit(), new Step.Read(truth, rounding.get()));
+        return read.decimals().isPresent() ? other.shownTo(read.decimals().getAsInt()) : other;
     }
 
     private static Figure mean(ReadingBlock block, List<Figure> each) {
