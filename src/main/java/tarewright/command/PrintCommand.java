@@ -53,7 +53,7 @@ final class PrintCommand implements Callable<Integer> {
     private List<Path> files = List.of();
     @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "out", description = "Where the PDF files go (${DEFAULT-VALUE}).")
     private Path out = Path.of("out");
-    @Option(names = "--only", paramLabel = "KIND,…", split = ",", description = "Only these documents: handout, key, safety, prep, labels.")
+    @Option(names = "--only", paramLabel = "KIND,…", split = ",", description = "Only these documents: handout, key, safety, prep, labels, missed, missed-key.")
     private List<String> only = List.of();
     @Option(names = "--large", description = "The handout and the safety panel in large print (18 points and more) as well.")
     private boolean large;
@@ -63,6 +63,11 @@ final class PrintCommand implements Callable<Integer> {
     private List<String> sections = List.of();
     @Option(names = "--part", paramLabel = "3/16", description = "Only the third of sixteen equal shares of the term's sections, for as many machines.")
     private Optional<String> part = Optional.empty();
+    @Option(names = "--missed", description = {"For a student who missed the class as well: a handout with supplied readings, and a key to them.",
+        "What is printed otherwise is printed too; with --only missed,missed-key it is these two alone."})
+    private boolean missed;
+    @Option(names = "--seed", paramLabel = "NUMBER", description = "Other supplied readings for each number; without it they follow from the version code.")
+    private Optional<Long> seed = Optional.empty();
     @Mixin
     private SettingOptions setting = new SettingOptions();
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
@@ -144,7 +149,7 @@ final class PrintCommand implements Callable<Integer> {
                 table.row(input.name(), STAYS, count(found, Severity.ERROR), count(found, Severity.WARNING));
                 continue;
             }
-            Lot lot = workshop.lot(input, found, kinds, large, program);
+            Lot lot = workshop.lot("", input, found, kinds, large, "", program, seed);
             List<Finding> seen = new ArrayList<>();
             Optional<String> written = print(printing, lot, printers.computeIfAbsent(Workshop.templates(input), f -> new PdfPrinter(Templates.over(f))), err, seen);
             seen.forEach(f -> err.println(words.full(f)));
@@ -167,7 +172,11 @@ final class PrintCommand implements Callable<Integer> {
             outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
             outcome.printed().stream().filter(d -> d.kind() == Sheet.Kind.HANDOUT && !d.large())
                     .forEach(d -> HandoutLong.of(lot.procedure(), d.printed().pages()).ifPresent(seen::add));
-            return Optional.of(Remarks.written(outcome));
+            String written = Remarks.written(outcome);
+            if (lot.kinds().contains(Sheet.Kind.MISSED) && !written.contains(Sheet.Kind.MISSED.word())) {
+                err.println("tarewright: " + lot.name() + ": nothing is read here that could be supplied to a student who missed the class; declare `reading` blocks");
+            }
+            return Optional.of(written);
         } catch (BrokenTemplate e) {
             err.println("tarewright: the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says());
         } catch (IOException e) {
@@ -180,9 +189,16 @@ final class PrintCommand implements Callable<Integer> {
         Set<Sheet.Kind> kinds = EnumSet.noneOf(Sheet.Kind.class);
         for (String word : only) {
             kinds.add(ALL.stream().filter(k -> k.word().equals(word.strip().toLowerCase(Locale.ROOT))).findFirst()
-                    .orElseThrow(() -> new Inputs.Usage("--only takes handout, key, safety, prep, labels, not `" + word + "`")));
+                    .orElseThrow(() -> new Inputs.Usage("--only takes handout, key, safety, prep, labels, missed, missed-key, not `" + word + "`")));
         }
-        return kinds.isEmpty() ? EnumSet.copyOf(KINDS) : kinds;
+        if (kinds.isEmpty()) {
+            kinds.addAll(KINDS);
+        }
+        if (missed) {
+            kinds.add(Sheet.Kind.MISSED);
+            kinds.add(Sheet.Kind.MISSED_KEY);
+        }
+        return kinds;
     }
 
     /** Two procedures of one name would print over each other. */

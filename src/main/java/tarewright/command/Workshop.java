@@ -182,13 +182,20 @@ final class Workshop {
 
     /** What is printed of a procedure without errors. */
     Lot lot(InputFile file, Found<Resolved> found, Set<Sheet.Kind> kinds, boolean large, Program program) {
-        return lot("", file, found, kinds, large, "", program);
+        return lot("", file, found, kinds, large, "", program, Optional.empty());
     }
 
     /** The same for a folder below the output folder. @param footer words for every footer */
     Lot lot(String folder, InputFile file, Found<Resolved> found, Set<Sheet.Kind> kinds, boolean large, String footer, Program program) {
+        return lot(folder, file, found, kinds, large, footer, program, Optional.empty());
+    }
+
+    /** As above. @param seed makes the version another, and with it the supplied readings, which follow from the version code */
+    Lot lot(String folder, InputFile file, Found<Resolved> found, Set<Sheet.Kind> kinds, boolean large, String footer, Program program, Optional<Long> seed) {
+        Map<String, String> inputs = inputs(file, found.value(), templates(file));
+        seed.ifPresent(n -> inputs.put("seed", Hash.of(n.toString())));
         List<Finding> warnings = found.findings().stream().filter(f -> f.severity() == Severity.WARNING).toList();
-        return Lot.of(folder, found.value(), warnings, country(file, found.value()), kinds, inputs(file, found.value(), templates(file)), footer, large, program.data());
+        return Lot.of(folder, found.value(), warnings, country(file, found.value()), kinds, inputs, footer, large, program.data());
     }
 
     /** A folder {@code templates} beside the procedure's folder goes before the packed templates. */

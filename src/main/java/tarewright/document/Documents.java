@@ -41,11 +41,6 @@ public final class Documents {
      * @param footer words for the footer, such as the school's name; may be empty
      */
     public List<Sheet> sheets(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer) {
-        return sheets(procedure, kinds, warnings, version, footer, VersionCode.seed(version));
-    }
-
-    /** As above. @param seed that supplied readings follow from */
-    public List<Sheet> sheets(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer, long seed) {
         List<Sheet> sheets = new ArrayList<>();
         if (kinds.contains(Sheet.Kind.HANDOUT)) {
             sheets.add(sheet(Sheet.Kind.HANDOUT, procedure, new Hands(procedure, false).each(d -> new Handout(d, country.rules()).pieces()),
@@ -72,7 +67,7 @@ public final class Documents {
             }
         }
         if (kinds.contains(Sheet.Kind.MISSED) || kinds.contains(Sheet.Kind.MISSED_KEY)) {
-            Missed.of(procedure, seed).ifPresent(missed -> missed(procedure, missed, kinds, version, footer, sheets));
+            Missed.of(procedure, VersionCode.seed(version)).ifPresent(missed -> missed(procedure, missed, kinds, version, footer, sheets));
         }
         return sheets;
     }
@@ -106,7 +101,7 @@ public final class Documents {
         List<Sheet> all = new ArrayList<>();
         for (Sheet sheet : sheets) {
             all.add(sheet);
-            if (sheet.kind() == Sheet.Kind.HANDOUT || sheet.kind() == Sheet.Kind.SAFETY) {
+            if (sheet.kind() == Sheet.Kind.HANDOUT || sheet.kind() == Sheet.Kind.SAFETY || sheet.kind() == Sheet.Kind.MISSED) {
                 all.add(sheet.large(DocumentWords.in(sheet.language()).say("kind.large", "kind", sheet.kindName())));
             }
         }
