@@ -1,6 +1,6 @@
 package tarewright.document;
 
-import java.nio.ByteBuffer;
+import java.math.BigInteger;
 import java.util.stream.Collectors;
 import tarewright.derivation.Figure;
 import tarewright.setting.DayValue;
@@ -30,7 +30,7 @@ public final class VersionCode {
 
     /** A number that follows from a code, to draw by. */
     public static long seed(String version) {
-        return ByteBuffer.wrap(Digest.of(version)).getLong();
+        return new BigInteger(Digest.of(version)).longValue();
     }
 
     /** The first {@code length} letters, at most eight. */
