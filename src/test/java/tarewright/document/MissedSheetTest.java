@@ -70,10 +70,12 @@ class MissedSheetTest {
                 }
             }
         }
+        // A mean may happen to be one of the readings.
+        List<String> readings = missed.readings().stream().flatMap(r -> r.each().stream()).map(MissedSheetTest::shown).toList();
         for (ResolvedAnswer answer : missed.answers()) {
             answer.value().ifPresent(v -> {
                 assertTrue(key.contains(shown(v)), answer.number());
-                assertFalse(sheet.contains(shown(v)), answer.number());
+                assertFalse(sheet.contains(shown(v)) && !readings.contains(shown(v)), answer.number());
             });
         }
         assertTrue(sheet.startsWith("Supplied readings: not your own"), sheet.substring(0, 60));
