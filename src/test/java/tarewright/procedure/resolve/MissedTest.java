@@ -31,7 +31,7 @@ class MissedTest {
 
     static Stream<String> library() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("procedures"))) {
-            return files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".md")).map(f -> f.substring(0, f.length() - 3)).sorted().toList().stream();
+            return files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".md") && !f.endsWith("-term.md")).map(f -> f.substring(0, f.length() - 3)).sorted().toList().stream();
         }
     }
 
