@@ -93,6 +93,10 @@ class FloorsTest {
         shows("com.openhtmltopdf..", "print").check(all);
         shows("org.apache.pdfbox..", "print").check(all);
         shows("org.apache.fontbox..", "print").check(all);
+        shows("org.apache.poi..", "print").check(all);
+        shows("org.openxmlformats..", "print").check(all);
+        shows("org.apache.xmlbeans..", "print").check(all);
+        shows("org.apache.batik..", "print").check(all);
         shows("picocli..", "command").check(all);
     }
 
@@ -108,7 +112,8 @@ class FloorsTest {
             "java..", "javax.xml..",
             "org.w3c.dom..", "org.xml.sax..", "org.commonmark..", "com.fasterxml.jackson..", "freemarker..",
                     "com.openhtmltopdf..",
-            "org.apache.pdfbox..", "org.apache.fontbox..", "org.apache.xmpbox..", "picocli.."));
+            "org.apache.pdfbox..", "org.apache.fontbox..", "org.apache.xmpbox..", "org.apache.poi..", "org.openxmlformats..",
+            "org.apache.xmlbeans..", "org.apache.batik..", "picocli.."));
 
     @ArchTest
     static final ArchRule FILES_ARE_THE_OUTSIDE = noClasses().that().resideOutsideOfPackages(OUTSIDE).should()

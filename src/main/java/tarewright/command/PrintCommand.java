@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,7 @@ import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.print.BrokenTemplate;
+import tarewright.print.Format;
 import tarewright.print.PdfPrinter;
 import tarewright.print.Templates;
 import tarewright.procedure.declare.Term;
@@ -68,6 +70,9 @@ final class PrintCommand implements Callable<Integer> {
     private boolean missed;
     @Option(names = "--seed", paramLabel = "NUMBER", description = "Other supplied readings for each number; without it they follow from the version code.")
     private Optional<Long> seed = Optional.empty();
+    @Option(names = "--as", paramLabel = "FORMAT,…", split = ",",
+            description = "pdf (the usual), html (one page for a browser of each document), docx (the handout, to be changed by hand).")
+    private List<String> as = List.of("pdf");
     @Mixin
     private SettingOptions setting = new SettingOptions();
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
@@ -89,6 +94,7 @@ final class PrintCommand implements Callable<Integer> {
         if (!sections.isEmpty() || part.isPresent()) {
             throw new Inputs.Usage("--section and --part are of a term; say which with --term FILE");
         }
+        formats(kinds);
         Workshop workshop = new Workshop(disk, setting.overrides(words));
         List<InputFile> inputs = new Inputs(disk).find(files.isEmpty() ? List.of(usualInput(disk)) : files);
         checkNames(inputs);
@@ -110,7 +116,7 @@ final class PrintCommand implements Callable<Integer> {
         work.findings().forEach(f -> err.println(words.full(f)));
         Set<Sheet.Kind> kinds = only.isEmpty() && !work.kinds().isEmpty() ? work.kinds() : kinds();
         try (OutputLock lock = lock(err)) {
-            return lock == null ? Main.ERRORS : new TermPrint(work, kinds, large, out, words).print(mine, console, err);
+            return lock == null ? Main.ERRORS : new TermPrint(work, kinds, formats(kinds), large, out, words).print(mine, console, err);
         } catch (IOException e) {
             err.println("tarewright: " + cannotWrite(e));
             return Main.ERRORS;
@@ -168,7 +174,7 @@ final class PrintCommand implements Callable<Integer> {
     /** Every sheet is complete before the first file of the procedure is replaced. @param seen takes what only the laid-out pages show */
     private Optional<String> print(Printing printing, Lot lot, PdfPrinter printer, PrintWriter err, List<Finding> seen) {
         try {
-            Printing.Outcome outcome = printing.print(lot, printer);
+            Printing.Outcome outcome = printing.print(lot, formats(lot.kinds()), printer);
             outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
             outcome.printed().stream().filter(d -> d.kind() == Sheet.Kind.HANDOUT && !d.large())
                     .forEach(d -> HandoutLong.of(lot.procedure(), d.printed().pages()).ifPresent(seen::add));
@@ -199,6 +205,18 @@ final class PrintCommand implements Callable<Integer> {
             kinds.add(Sheet.Kind.MISSED_KEY);
         }
         return kinds;
+    }
+
+    private Set<Format> formats(Set<Sheet.Kind> kinds) {
+        Set<Format> formats = EnumSet.noneOf(Format.class);
+        for (String word : as) {
+            formats.add(Arrays.stream(Format.values()).filter(f -> f.word().equals(word.strip().toLowerCase(Locale.ROOT))).findFirst()
+                    .orElseThrow(() -> new Inputs.Usage("--as takes pdf, html, docx, not `" + word + "`")));
+        }
+        if (formats.contains(Format.DOCX) && !kinds.contains(Sheet.Kind.HANDOUT)) {
+            throw new Inputs.Usage("--as docx is for the handout, which --only leaves out");
+        }
+        return formats;
     }
 
     /** Two procedures of one name would print over each other. */

@@ -29,11 +29,16 @@ final class Remarks {
     static String written(Printing.Outcome outcome) {
         List<String> said = new ArrayList<>();
         if (!outcome.printed().isEmpty()) {
-            said.add(outcome.printed().stream().map(d -> d.kind().word() + (d.large() ? "-large" : "") + " (" + d.printed().pages() + ")").collect(Collectors.joining(", ")));
+            said.add(outcome.printed().stream()
+                    .map(d -> d.kind().word() + (d.large() ? "-large" : "") + (d.printed().pages() > 0 ? " (" + d.printed().pages() + ")" : ending(d.file()))).collect(Collectors.joining(", ")));
         }
         if (!outcome.unchanged().isEmpty()) {
-            said.add("unchanged: " + outcome.unchanged().stream().map(f -> f.kind() + " (" + f.pages() + ")").collect(Collectors.joining(", ")));
+            said.add("unchanged: " + outcome.unchanged().stream().map(f -> f.kind() + (f.pages() > 0 ? " (" + f.pages() + ")" : " in another format")).distinct().collect(Collectors.joining(", ")));
         }
         return said.isEmpty() ? "unchanged" : String.join("; ", said);
+    }
+
+    private static String ending(String file) {
+        return file.substring(file.lastIndexOf('.'));
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Severity;
 import tarewright.print.BrokenTemplate;
+import tarewright.print.Format;
 import tarewright.print.PacketPdf;
 import tarewright.print.PdfPrinter;
 import tarewright.print.Templates;
@@ -39,6 +41,7 @@ final class TermPrint {
 
     private final TermWork work;
     private final Set<Sheet.Kind> kinds;
+    private final Set<Format> formats;
     private final boolean large;
     private final Path out;
     private final FindingText words;
@@ -47,9 +50,12 @@ final class TermPrint {
     /** One for each thread: it holds parsed typefaces, which are dear, and is not shared. */
     private final ThreadLocal<PdfPrinter> printer;
 
-    TermPrint(TermWork work, Set<Sheet.Kind> kinds, boolean large, Path out, FindingText words) {
+    /** @param formats beside PDF, which the packet is made of */
+    TermPrint(TermWork work, Set<Sheet.Kind> kinds, Set<Format> formats, boolean large, Path out, FindingText words) {
         this.work = work;
         this.kinds = kinds;
+        this.formats = EnumSet.of(Format.PDF);
+        this.formats.addAll(formats);
         this.large = large;
         this.out = out;
         this.words = words;
@@ -125,7 +131,7 @@ final class TermPrint {
             String footer = Stream.of(work.school(), section.name()).filter(w -> !w.isEmpty()).collect(Collectors.joining(" · "));
             try {
                 Lot lot = each.workshop().lot(folder, each.input(), each.found(), kinds, large, footer, program);
-                Printing.Outcome outcome = printing.print(lot, printer.get());
+                Printing.Outcome outcome = printing.print(lot, formats, printer.get());
                 outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
                 rows.add(new Row(name, Remarks.written(outcome), 0, warnings));
                 Setting setting = each.found().value().setting();

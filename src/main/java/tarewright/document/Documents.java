@@ -13,6 +13,7 @@ import tarewright.procedure.prepare.Need;
 import tarewright.procedure.resolve.Missed;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.Paper;
+import tarewright.tables.HazardTables;
 import tarewright.tables.HazardTables.CountryRules;
 import tarewright.wording.DocumentWords;
 
@@ -41,6 +42,10 @@ public final class Documents {
      * @param footer words for the footer, such as the school's name; may be empty
      */
     public List<Sheet> sheets(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer) {
+        return new Documents(HazardTables.in(country, procedure.setting().language()), shelf).spoken(procedure, kinds, warnings, version, footer);
+    }
+
+    private List<Sheet> spoken(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer) {
         List<Sheet> sheets = new ArrayList<>();
         if (kinds.contains(Sheet.Kind.HANDOUT)) {
             sheets.add(sheet(Sheet.Kind.HANDOUT, procedure, new Hands(procedure, false).each(d -> new Handout(d, country.rules()).pieces()),

@@ -30,9 +30,14 @@ final class GraphDrawing {
         Collections.reverse(up);
         double across = (double) WIDTH / (graph.x().numbers().size() - 1);
         double high = (double) HEIGHT / (up.size() - 1);
-        return Map.of("picture", pictures.drawing(new Piece.Drawing(svg(), graph.spoken(), WIDTH + 2 * EDGE, HEIGHT + 2 * EDGE)),
+        return Map.of("picture", pictures.drawing(drawing()),
                 "rows", up, "rowHeight", mm(high), "above", mm(high / 2 - EDGE), "columnWidth", mm(across),
                 "columnsWidth", mm(WIDTH + across), "before", mm(-across / 2 + EDGE));
+    }
+
+    /** The ruling, and what the key draws on it; made once. */
+    Piece.Drawing drawing() {
+        return new Piece.Drawing(svg(), graph.spoken(), WIDTH + 2 * EDGE, HEIGHT + 2 * EDGE);
     }
 
     private static String mm(double length) {

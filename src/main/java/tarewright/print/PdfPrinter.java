@@ -29,13 +29,20 @@ public final class PdfPrinter {
     private static final String PRODUCER = "Tarewright";
 
     private final Xhtml xhtml;
+    private final WebPrinter web;
     private final SafeXml xml = new SafeXml();
     private final Fonts fonts = new Fonts();
     private final byte[] colour = Packed.bytes("colour/srgb.icc");
 
     public PdfPrinter(Templates templates) {
         xhtml = new Xhtml(templates);
+        web = new WebPrinter(templates);
         XRLog.setLoggerImpl(new NoConsole());
+    }
+
+    /** Prints for a browser by the same templates. */
+    public WebPrinter web() {
+        return web;
     }
 
     /**

@@ -49,6 +49,15 @@ public final class HazardTables {
         return HazardOwnTable.over(ours, table);
     }
 
+    /**
+     * The same rules with the standard's words in another language. A statement that the language lacks keeps its English words.
+     *
+     * @param language BCP 47; only its first part counts
+     */
+    public static CountryRules in(CountryRules country, String language) {
+        return new CountryRules(StatementWords.in(country.rules(), language.split("-", 2)[0].toLowerCase(Locale.ROOT)), country.own());
+    }
+
     /** The rule sets that come with the program, the default first. */
     public static List<RuleSet> ruleSets() {
         return Rows.of("hazards/rule-sets.csv").stream().map(r -> new RuleSet(r.text("id"), new HashSet<>(r.list("countries")),

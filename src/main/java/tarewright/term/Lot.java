@@ -5,14 +5,19 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import tarewright.document.Documents;
 import tarewright.document.Sheet;
 import tarewright.document.VersionCode;
 import tarewright.finding.Finding;
+import tarewright.print.EditablePrinter;
+import tarewright.print.Format;
 import tarewright.print.PdfPrinter;
+import tarewright.print.Printed;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.tables.HazardTables.CountryRules;
 
@@ -74,13 +79,33 @@ public record Lot(String folder, Resolved procedure, List<Finding> warnings, Cou
      * @throws tarewright.print.BrokenTemplate if a template in the person's own folder cannot be used
      */
     public List<LotDocument> print(PdfPrinter printer) {
+        return print(printer, Set.of(Format.PDF));
+    }
+
+    /**
+     * Every document in every format that is asked for: an editable copy of the handout alone; large print on paper alone, since a browser
+     * sets the size of its letters itself.
+     */
+    public List<LotDocument> print(PdfPrinter printer, Set<Format> formats) {
         List<LotDocument> documents = new ArrayList<>();
         List<Sheet> sheets = new Documents(country).sheets(procedure, kinds, warnings, version, footer);
         for (Sheet sheet : large ? Documents.withLarge(sheets) : sheets) {
             boolean isLarge = sheet.size() == Sheet.Size.LARGE;
-            String file = name() + "-" + sheet.kind().word() + (isLarge ? "-large" : "") + ".pdf";
-            documents.add(new LotDocument(sheet.kind(), isLarge, file, printer.print(sheet)));
+            String file = name() + "-" + sheet.kind().word() + (isLarge ? "-large" : "") + ".";
+            for (Format format : new TreeSet<>(formats)) {
+                printed(sheet, format, printer).ifPresent(p -> documents.add(new LotDocument(sheet.kind(), isLarge, file + format.word(), p)));
+            }
         }
         return documents;
+    }
+
+    private static Optional<Printed> printed(Sheet sheet, Format format, PdfPrinter printer) {
+        if (format == Format.PDF) {
+            return Optional.of(printer.print(sheet));
+        }
+        if (sheet.size() == Sheet.Size.LARGE || format == Format.DOCX && sheet.kind() != Sheet.Kind.HANDOUT) {
+            return Optional.empty();
+        }
+        return Optional.of(Printed.unpaged(format == Format.HTML ? printer.web().print(sheet) : new EditablePrinter().print(sheet)));
     }
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import tarewright.document.Sheet;
+import tarewright.print.Format;
 import tarewright.print.PdfPrinter;
 import tarewright.term.LotRecord.FileRecord;
 
@@ -43,18 +44,25 @@ public final class Printing {
      * @throws tarewright.print.BrokenTemplate if a template in the person's own folder cannot be used
      */
     public Outcome print(Lot lot, PdfPrinter printer) throws IOException {
+        return print(lot, Set.of(Format.PDF), printer);
+    }
+
+    /** The same in these formats. A format that lies there already is printed with them, so that a page for a browser is never older than the paper. */
+    public Outcome print(Lot lot, Set<Format> wish, PdfPrinter printer) throws IOException {
         Path folder = out.resolve(lot.folder());
         FileSets sets = new FileSets(folder);
         sets.recover();
         Map<String, FileRecord> before = new TreeMap<>();
         Set<String> kindsBefore = new TreeSet<>();
+        Set<Format> formats = EnumSet.copyOf(wish);
         boolean same = false;
         var earlier = LotRecord.read(folder.resolve(LotRecord.file(lot.name())));
         if (earlier.isPresent()) {
             before.putAll(earlier.get().files());
             kindsBefore.addAll(earlier.get().kinds());
             same = earlier.get().version().equals(lot.version()) && earlier.get().build().equals(build)
-                    && (!lot.large() || kindsBefore.contains(LARGE));
+                    && (!lot.large() || kindsBefore.contains(LARGE)) && formats(before).containsAll(wish);
+            formats.addAll(formats(before));
         }
         Set<Sheet.Kind> wanted = EnumSet.noneOf(Sheet.Kind.class);
         for (Sheet.Kind kind : Sheet.Kind.values()) {
@@ -70,7 +78,7 @@ public final class Printing {
             return new Outcome(List.of(), unchanged);
         }
         boolean large = lot.large() || kindsBefore.contains(LARGE);
-        List<LotDocument> documents = lot.only(wanted, large).print(printer);
+        List<LotDocument> documents = lot.only(wanted, large).print(printer, formats);
         Map<String, byte[]> files = new LinkedHashMap<>();
         Map<String, FileRecord> after = new TreeMap<>(before);
         after.values().removeIf(f -> wanted.stream().anyMatch(k -> k.word().equals(f.kind())));
@@ -88,6 +96,16 @@ public final class Printing {
         files.put(LotRecord.file(lot.name()), LotRecord.of(lot, build, new ArrayList<>(kindsBefore), after).bytes());
         sets.replace(lot.name(), files, gone);
         return new Outcome(documents, unchanged);
+    }
+
+    private static Set<Format> formats(Map<String, FileRecord> files) {
+        Set<Format> formats = EnumSet.noneOf(Format.class);
+        for (Format format : Format.values()) {
+            if (files.keySet().stream().anyMatch(f -> f.endsWith("." + format.word()))) {
+                formats.add(format);
+            }
+        }
+        return formats;
     }
 
     private static boolean sound(Path folder, Sheet.Kind kind, Map<String, FileRecord> files) {

@@ -169,6 +169,21 @@ class CommandTest {
         }
     }
 
+    /** A page for the browser of each document, an editable copy of the handout alone, and no PDF where none is asked for. */
+    @Test
+    void documentsComeInTheFormatsAskedFor() throws IOException {
+        Path out = folder.resolve("out");
+        Said said = run("print", file("small-hydrogen.md", GOOD), "--only", "handout,key", "--as", "html,docx", "--out", out.toString());
+        assertEquals(0, said.status(), said.err());
+        try (Stream<Path> files = Files.list(out)) {
+            assertEquals(List.of("small-hydrogen-handout.docx", "small-hydrogen-handout.html", "small-hydrogen-key.html"),
+                    files.map(f -> f.getFileName().toString()).filter(f -> f.startsWith("small")).sorted().toList());
+        }
+        assertTrue(Files.readString(out.resolve("small-hydrogen-handout.html")).startsWith("<!DOCTYPE html>"));
+        assertEquals(2, run("print", file("small-hydrogen.md", GOOD), "--as", "paper").status());
+        assertEquals(2, run("print", file("small-hydrogen.md", GOOD), "--only", "key", "--as", "docx").status());
+    }
+
     @Test
     void wrongUseIsToldInALineWithStatusTwo() throws IOException {
         String good = file("small-hydrogen.md", GOOD);
