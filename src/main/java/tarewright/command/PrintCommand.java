@@ -116,7 +116,7 @@ final class PrintCommand implements Callable<Integer> {
         work.findings().forEach(f -> err.println(words.full(f)));
         Set<Sheet.Kind> kinds = only.isEmpty() && !work.kinds().isEmpty() ? work.kinds() : kinds();
         try (OutputLock lock = lock(err)) {
-            return lock == null ? Main.ERRORS : new TermPrint(work, kinds, formats(kinds), large, out, words).print(mine, console, err);
+            return lock == null ? Main.ERRORS : new TermPrint(work, kinds, formats(kinds), large, out, words).print(mine, sections.isEmpty() && share.of() == 1, console, err);
         } catch (IOException e) {
             err.println("tarewright: " + cannotWrite(e));
             return Main.ERRORS;

@@ -1,10 +1,13 @@
 package tarewright.command;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -20,6 +23,7 @@ import tarewright.finding.Severity;
 import tarewright.print.PdfPrinter;
 import tarewright.print.Templates;
 import tarewright.procedure.check.Rehearsal;
+import tarewright.procedure.declare.Term;
 import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.term.Lot;
@@ -31,8 +35,10 @@ import tarewright.wording.FindingText;
 final class ProofCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
-    @Parameters(paramLabel = "FILE|FOLDER", arity = "1..*", description = "Procedures (files that end in .md), or folders of them.")
+    @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*", description = "Procedures (files that end in .md), or folders of them.")
     private List<Path> files = List.of();
+    @Option(names = "--term", paramLabel = "FILE", description = "A term: each procedure in the room and with the groups of each of its sections.")
+    private Optional<Path> term = Optional.empty();
     @Mixin
     private SettingOptions setting = new SettingOptions();
     @Option(names = "--short", description = "One line for each finding.")
@@ -53,9 +59,15 @@ final class ProofCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         FindingText words = FindingText.in("en");
         Disk disk = new Disk();
-        Workshop workshop = new Workshop(disk, setting.overrides(words));
+        if (term.isPresent() != files.isEmpty()) {
+            throw new Inputs.Usage("say which procedures, or which term with --term FILE");
+        }
         List<Finding> all = new ArrayList<>();
-        for (InputFile file : new Inputs(disk).find(files)) {
+        if (term.isPresent()) {
+            term(TermWork.of(term.get(), setting.overrides(words), disk), words, out, all);
+        }
+        Workshop workshop = new Workshop(disk, setting.overrides(words));
+        for (InputFile file : files.isEmpty() ? List.<InputFile>of() : new Inputs(disk).find(files)) {
             Found<Resolved> found = pages ? laidOut(workshop, file) : workshop.resolve(file);
             all.addAll(found.findings());
             if (json) {
@@ -74,6 +86,28 @@ final class ProofCommand implements Callable<Integer> {
             out.println(all.isEmpty() ? "clean" : words.count(all));
         }
         return all.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? Main.ERRORS : Main.CLEAN;
+    }
+
+    /** Each finding stands under the section whose class or room it is of. */
+    private void term(TermWork work, FindingText words, PrintWriter out, List<Finding> all) throws IOException {
+        all.addAll(work.findings());
+        work.findings().forEach(f -> out.println(brief ? words.line(f) : words.full(f)));
+        for (Term.Section section : work.sections(List.of())) {
+            List<Finding> its = new ArrayList<>();
+            List<TermWork.Each> each = work.work(section, its);
+            each.forEach(e -> its.addAll(e.found().findings()));
+            all.addAll(its);
+            if (json) {
+                for (TermWork.Each e : each) {
+                    Map<String, Object> node = FindingsJson.of(e.input(), e.found().findings(), words);
+                    node.put("section", section.name());
+                    out.println(new ObjectMapper().writeValueAsString(node));
+                }
+            } else if (!its.isEmpty()) {
+                out.println("Section " + section.name() + ":");
+                its.forEach(f -> out.println(brief ? words.line(f) : words.full(f)));
+            }
+        }
     }
 
     /** With what only the laid-out page shows. Not by default: laying out takes longer than all the checks. */

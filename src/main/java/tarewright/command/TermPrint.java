@@ -27,9 +27,13 @@ import tarewright.print.PacketPdf;
 import tarewright.print.PdfPrinter;
 import tarewright.print.Templates;
 import tarewright.procedure.declare.Term;
+import tarewright.procedure.prepare.Need;
 import tarewright.setting.Setting;
 import tarewright.term.FileSets;
+import tarewright.term.Hash;
 import tarewright.term.Lot;
+import tarewright.term.LotDocument;
+import tarewright.term.OrderList;
 import tarewright.term.Printing;
 import tarewright.term.Program;
 import tarewright.wording.FindingText;
@@ -73,11 +77,13 @@ final class TermPrint {
     }
 
     /** What became of a section. */
-    private record Done(Term.Section section, List<Row> rows, List<Copying> copying, String told, boolean errors) {
+    private record Done(Term.Section section, List<Row> rows, List<Copying> copying, List<Need> needs, String told, boolean errors) {
     }
 
-    int print(List<Term.Section> sections, PrintWriter console, PrintWriter err) {
+    /** @param whole whether these are all sections, so that what the term needs is known */
+    int print(List<Term.Section> sections, boolean whole, PrintWriter console, PrintWriter err) {
         boolean errors = TermWork.hasErrors(work.findings());
+        List<Need> needs = new ArrayList<>();
         Table table = new Table();
         CopyTable copies = new CopyTable();
         ExecutorService threads = Executors.newFixedThreadPool(Math.max(1, Math.min(Runtime.getRuntime().availableProcessors(), sections.size())));
@@ -89,6 +95,7 @@ final class TermPrint {
                 err.print(done.told());
                 err.flush();
                 errors |= done.errors();
+                needs.addAll(done.needs());
                 done.rows().forEach(r -> table.row(r.name(), r.written(), r.errors(), r.warnings()));
                 done.copying().forEach(c -> copies.row(done.section().name(), c.document(), c.pages(), c.copies()));
             }
@@ -100,9 +107,33 @@ final class TermPrint {
         } finally {
             threads.shutdownNow();
         }
+        if (whole && !errors && kinds.contains(Sheet.Kind.PREP) && !needs.isEmpty()) {
+            errors |= !order(needs, table, err);
+        }
         console.print(table.text(out.toString()));
         console.print(copies.text());
         return errors ? Main.ERRORS : Main.CLEAN;
+    }
+
+    /** What the whole term needs, less what is on the shelf; only where every section is known. */
+    private boolean order(List<Need> needs, Table table, PrintWriter err) {
+        String name = new InputFile(work.file(), "").name();
+        String version = Hash.of(program.build() + work.stocks().stream().map(s -> s.block().span().text()).toList() + needs.stream().map(n -> n.section()
+                + n.procedure().name() + n.procedure().setting() + n.procedure().procedure().source().text().content()).toList()).substring(0, 7);
+        try {
+            LotDocument document = new OrderList(name, needs, version, work.school()).print(printer.get());
+            byte[] pdf = document.printed().pdf();
+            Path place = out.resolve(document.file());
+            boolean same = Files.isRegularFile(place) && Arrays.equals(Files.readAllBytes(place), pdf);
+            if (!same) {
+                new FileSets(out).replace(name + "-order", Map.of(document.file(), pdf), Set.of());
+            }
+            table.row(name, (same ? "unchanged: " : "") + "order (" + document.printed().pages() + ")", 0, 0);
+            return true;
+        } catch (IOException e) {
+            err.println("tarewright: the order list cannot be written (" + e.getMessage() + ").");
+            return false;
+        }
     }
 
     private Done section(Term.Section section) {
@@ -114,9 +145,10 @@ final class TermPrint {
         List<Row> rows = new ArrayList<>();
         if (section.bad() || TermWork.hasErrors(its)) {
             rows.add(new Row(section.name(), STAYS, (int) Math.max(1, its.stream().filter(f -> f.severity() == Severity.ERROR).count()), 0));
-            return new Done(section, rows, List.of(), told.toString(), true);
+            return new Done(section, rows, List.of(), List.of(), told.toString(), true);
         }
         boolean errors = false;
+        List<Need> needs = new ArrayList<>();
         Map<String, Integer> order = new LinkedHashMap<>();
         String folder = TermWork.folder(section);
         for (TermWork.Each each : all) {
@@ -134,6 +166,7 @@ final class TermPrint {
                 Printing.Outcome outcome = printing.print(lot, formats, printer.get());
                 outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
                 rows.add(new Row(name, Remarks.written(outcome), 0, warnings));
+                needs.add(new Need(section.name(), each.found().value(), work.stocks(), lot.country().rules()));
                 Setting setting = each.found().value().setting();
                 COPYING_ORDER.stream().filter(kinds::contains).forEach(k -> order.put(each.input().name() + "-" + k.word() + ".pdf", copies(section, k, setting)));
             } catch (BrokenTemplate e) {
@@ -147,7 +180,7 @@ final class TermPrint {
             }
         }
         List<Copying> copying = errors ? List.of() : packet(section, folder, order, err);
-        return new Done(section, rows, copying, told.toString(), errors || copying.isEmpty() && !order.isEmpty());
+        return new Done(section, rows, copying, needs, told.toString(), errors || copying.isEmpty() && !order.isEmpty());
     }
 
     private int copies(Term.Section section, Sheet.Kind kind, Setting setting) {

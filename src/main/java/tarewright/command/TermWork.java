@@ -16,6 +16,7 @@ import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.DeclareFinding;
+import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.Term;
 import tarewright.procedure.check.LessonChecks;
 import tarewright.procedure.resolve.Resolved;
@@ -56,6 +57,10 @@ final class TermWork {
     /** What is wrong with the term's own file. */
     List<Finding> findings() {
         return findings;
+    }
+
+    List<StockBlock> stocks() {
+        return term.stocks();
     }
 
     Path file() {
@@ -118,7 +123,7 @@ final class TermWork {
             findings.add(new TermFinding.NothingToDo(section.name(), section.at()));
         }
         Overrides overrides = commandLine.over(overrides(section));
-        Workshop workshop = shared.ofSeveral(overrides);
+        Workshop workshop = shared.ofSeveral(overrides, term.stocks());
         List<Each> all = new ArrayList<>();
         for (Piece name : names) {
             Optional<Path> path = path(name.text());

@@ -1,5 +1,6 @@
 package tarewright.procedure.declare;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tarewright.procedure.syntax.SourceFile;
@@ -28,6 +29,14 @@ public record Procedure(SourceFile source, Front front, List<ReactionBlock> reac
     public Procedure with(List<QuantityBlock> others) {
         return new Procedure(source, front, reactions, others, values, readings, apparatus, cautions, answers, wastes, trials, settled, stocks,
                 graphs);
+    }
+
+    /** The same with a term's shelf: of what it is made from, the term's bottle goes before its own of that name. */
+    public Procedure withShelf(List<StockBlock> shelf) {
+        List<StockBlock> all = new ArrayList<>(shelf.stream().filter(s -> quantities.stream().anyMatch(q -> q.madeFrom().filter(n -> n.value().equals(s.name())).isPresent()))
+                .toList());
+        stocks.stream().filter(own -> all.stream().noneMatch(s -> s.name().equals(own.name()))).forEach(all::add);
+        return new Procedure(source, front, reactions, quantities, values, readings, apparatus, cautions, answers, wastes, trials, settled, all, graphs);
     }
 
     /** The members of a dilution series; none where no series has that name. */
