@@ -158,6 +158,60 @@ class TermTest {
         assertEquals(2, print(term, "--part", "3/2").status());
     }
 
+    private Said run(String... arguments) {
+        StringWriter console = new StringWriter();
+        StringWriter err = new StringWriter();
+        int status = Main.run(arguments, new PrintWriter(console), new PrintWriter(err));
+        return new Said(status, console.toString(), err.toString());
+    }
+
+    /**
+     * 0.330 g / 84.007 g/mol = 3.93 mmol of gas: 94 mL at 20 °C and 101.3 kPa, 110 mL at 30 °C and 90 kPa (p V = n R T), and the syringe holds 100 mL. Each room is asked, and the one that is
+     * too warm is named.
+     */
+    @Test
+    void aGasMustFitInTheRoomOfEverySection() throws IOException {
+        Files.writeString(folder.resolve("fizz.md"), Beginning.GAS.text("Fizz").replace("for: carbon dioxide", "mass: 0.330 g").replace("wanted: 50 mL\n", ""));
+        Path term = Files.writeString(folder.resolve("term.md"), FRONT.replace("acid-in-a-descaler", "fizz") + "```section Cool\nroom: 20 °C; 101.3 kPa\n```\n\n"
+                + "```section Hot\nroom: 30 °C; 90 kPa\n```\n");
+        Said proof = run("proof", "--short", "--term", term.toString());
+        assertEquals(1, proof.status(), proof.out());
+        assertTrue(proof.out().contains("Section Hot:"), proof.out());
+        assertTrue(proof.out().substring(proof.out().indexOf("Section Hot:")).contains("holds 100 mL"), proof.out());
+        assertFalse(proof.out().substring(0, proof.out().indexOf("Section Hot:")).contains("error"), proof.out());
+        Said figures = run("figures", "--term", term.toString());
+        assertEquals(2, figures.out().lines().count());
+        assertTrue(figures.out().lines().anyMatch(l -> l.contains("\"section\":\"Hot\"") && l.contains("over-capacity")), figures.out());
+    }
+
+    /** 30 % w/w and 1.15 g/mL is 9.46 mol/L, not the 12 mol/L of the usual bottle: the recipe starts from what is on the shelf. Then the order list takes off what is there. */
+    @Test
+    void recipesStartFromTheTermsBottlesAndTheOrderTakesOffWhatIsThere() throws IOException {
+        Files.writeString(folder.resolve("fizz.md"), Beginning.GAS.text("Fizz"));
+        String stock = "```stock concentrated hydrochloric acid\nsolute: HCl\nstrength: 30 % w/w\ndensity: 1.15 g/mL\npack: 1 L\non hand: 0.2 L\n```\n";
+        String term = FRONT.replace("acid-in-a-descaler", "fizz").replace("handout; key", "prep") + "```section Mon\ngroups: 10\n```\n\n";
+        Path file = folder.resolve("term.md");
+        Said printed = print(term + stock);
+        assertEquals(0, printed.status(), printed.err());
+        String prep = text(out.resolve("Mon/fizz-prep.pdf"));
+        assertTrue(prep.contains("30"), prep);
+        assertTrue(Files.isRegularFile(out.resolve("term-order.pdf")), printed.out());
+        String order = text(out.resolve("term-order.pdf"));
+        assertTrue(order.contains("concentrated hydrochloric acid"), order);
+        String shelf = run("figures", "--term", file.toString()).out();
+        print(term);
+        String usual = run("figures", "--term", file.toString()).out();
+        double fromShelf = taken(shelf);
+        double fromUsual = taken(usual);
+        assertEquals(12.0 / 9.46, fromShelf / fromUsual, 0.06);
+    }
+
+    private static double taken(String json) throws IOException {
+        com.fasterxml.jackson.databind.JsonNode recipes = new com.fasterxml.jackson.databind.ObjectMapper().readTree(json).path("recipes");
+        com.fasterxml.jackson.databind.JsonNode taken = recipes.findValue("take");
+        return taken.findValue("value").asDouble();
+    }
+
     /** The folder of procedures may hold its term: it is none of them. */
     @Test
     void aTermAmongItsProceduresIsSteppedOver() throws IOException {
