@@ -63,7 +63,7 @@ class DealsTest {
             y: mass of chalk%s
             ```
 
-            1. Mix {calcium} and {carbonate}.
+            1. Measure {calcium}. Add {carbonate}.
             """;
     private static final String THREE = "vary: 10.0 mL; 20.0 mL; 25.0 mL";
     private static final String LADDER = """
