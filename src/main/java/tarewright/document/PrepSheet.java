@@ -99,7 +99,7 @@ final class PrepSheet implements Filling {
     private List<Piece> weekBefore() {
         List<List<List<Text>>> rows = new ArrayList<>();
         for (Provision provision : supplies.provisions()) {
-            rows.add(List.of(name(provision), shown(provision.each()), shown(provision.total()),
+            rows.add(List.of(name(provision), upTo(provision, provision.each()), shown(provision.total()),
                     List.of(new Text.Quantity(draft.numbers().printed(provision.ready()))), blank("prep.used"), blank("prep.left-over")));
         }
         List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-week")));
@@ -154,7 +154,7 @@ final class PrepSheet implements Filling {
         for (Provision provision : supplies.provisions()) {
             boolean drops = provision.each().unit().symbol().startsWith("drop");
             Optional<Figure> bottle = provision.bottle().filter(b -> !drops);
-            bottles.row(name(provision), shown(provision.share()),
+            bottles.row(name(provision), upTo(provision, provision.share()),
                     drops ? List.of() : Text.words(Integer.toString(draft.procedure().setting().groups())),
                     Text.words(drops ? draft.say("prep.dropping-bottle") : bottle.map(b -> draft.say("prep.bottle", "volume", draft.numbers().printed(b)))
                             .orElseGet(() -> draft.say(provision.bottle().isPresent() || isVolume(provision) ? "prep.large" : "prep.vial"))));
@@ -228,6 +228,11 @@ final class PrepSheet implements Filling {
         boolean masked = provision.source().block().labelAs().isPresent();
         Optional<String> really = labels.matter(provision.source().block()).map(m -> m.name()).filter(n -> masked && !Plain.of(label).contains(n));
         return really.isEmpty() ? label : draft.compose("prep.really", Map.of("label", label, "name", draft.prose().of(really.get())));
+    }
+
+    /** An amount for one group, said to be the most where groups get different ones. */
+    private List<Text> upTo(Provision provision, Figure figure) {
+        return provision.varies() ? Text.words(draft.say("prep.up-to", "amount", draft.numbers().printed(figure))) : shown(figure);
     }
 
     private List<Text> shown(Figure figure) {

@@ -39,7 +39,7 @@ public final class Library {
         }
     }
 
-    static Path file(String procedure) {
+    public static Path file(String procedure) {
         return FOLDER.resolve(procedure + ".md");
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
 import tarewright.derivation.Reason;
@@ -16,6 +17,7 @@ import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.bench.Taken;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.recipe.Recipes;
+import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
@@ -81,20 +83,52 @@ public record Supplies(Resolved procedure, List<Provision> provisions, List<Equi
     private static Provision provision(Resolved procedure, ResolvedQuantity source, Map<ResolvedQuantity, Figure> uses) {
         Setting setting = procedure.setting();
         Practice practice = procedure.tables().practice();
-        List<Step.Term> terms = new ArrayList<>();
-        uses.forEach((use, amount) -> terms.add(new Step.Term((double) use.block().portions() * setting.runs(), amount)));
+        List<Step.Term> terms = most(procedure, uses);
         Figure first = terms.get(0).figure();
         Figure each = terms.size() == 1 && terms.get(0).coefficient() == 1 ? first
                 : shownAs(Figure.of(named("each", source), first.unit(), new Step.Sum(terms)), first);
         Figure spare = counted("spare", 1 + setting.spare());
-        Figure exact = Figure.of(named("total", source), each.unit(),
+        boolean varies = procedure.hands().stream().flatMap(h -> uses.keySet().stream().map(u -> terms(h, u, uses.get(u), 1).get(0).figure().value() - uses.get(u).value()))
+                .anyMatch(difference -> difference != 0);
+        Figure exact = varies ? Figure.of(named("total", source), each.unit(), new Step.Product(1, List.of(new Power(all(procedure, uses), 1), new Power(spare, 1))))
+                : Figure.of(named("total", source), each.unit(),
                 new Step.Product(1, List.of(new Power(each, 1), new Power(counted("groups", setting.groups()), 1), new Power(spare, 1))));
         Figure withSpare = Figure.of(named("each with spare", source), each.unit(),
                 new Step.Product(1, List.of(new Power(each, 1), new Power(spare, 1))));
         Figure down = Rounded.down(withSpare, practice.figures(), named("share", source));
         Figure share = down.value() < each.value() ? shownAs(each.as(named("share", source)), first) : down;
         return new Provision(source, List.copyOf(uses.keySet()), each, lastDigitUp(exact, each, source), Rounded.up(exact, practice.figures(), named("ready", source)),
-                share, bottle(share, practice));
+                share, bottle(share, practice), varies);
+    }
+
+    /** What the group takes that takes most, each hand of it as often as the group has it. */
+    private static List<Step.Term> most(Resolved procedure, Map<ResolvedQuantity, Figure> uses) {
+        List<Step.Term> most = List.of();
+        double largest = -1;
+        for (int group = 1; group <= procedure.setting().groups(); group++) {
+            int number = group;
+            List<Step.Term> terms = procedure.hands().stream().filter(h -> h.groups().contains(number))
+                    .flatMap(h -> uses.keySet().stream().flatMap(u -> terms(h, u, uses.get(u), h.runs().size()).stream())).toList();
+            double takes = terms.stream().mapToDouble(t -> t.coefficient() * t.figure().value()).sum();
+            if (takes > largest) {
+                largest = takes;
+                most = terms;
+            }
+        }
+        return most;
+    }
+
+    /** What all groups take, without spare. */
+    private static Figure all(Resolved procedure, Map<ResolvedQuantity, Figure> uses) {
+        List<Step.Term> terms = procedure.hands().stream().flatMap(h -> uses.keySet().stream().flatMap(u -> terms(h, u, uses.get(u), h.times()).stream())).toList();
+        return Figure.of(Symbol.words("all groups"), terms.get(0).figure().unit(), new Step.Sum(terms));
+    }
+
+    /** What a hand takes for one use, so many times. @param likewise the same figure of the first hand */
+    private static List<Step.Term> terms(Hand hand, ResolvedQuantity use, Figure likewise, int times) {
+        Figure own = hand.resolved().quantity(use.name()).flatMap(q -> Stream.of(q.figure(Property.LENGTH), q.amount(), q.figure(Property.TAKEN)).flatMap(Optional::stream)
+                .filter(f -> f.symbol().equals(likewise.symbol()) && f.dimension().equals(likewise.dimension())).findFirst()).orElse(likewise);
+        return List.of(new Step.Term((double) use.block().portions() * times, own));
     }
 
     /** No digit that is not shown is lacking. */

@@ -31,6 +31,7 @@ import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.procedure.declare.StockBlock;
+import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.MolarMasses;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
@@ -172,7 +173,7 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
                 boolean own = OwnSolutions.holds(procedure, each.block());
                 boolean dilutes = each.block() != bottle.block() && each.block().madeFrom().filter(n -> n.value().equals(bottle.name())).isPresent();
                 if (dilutes && own) {
-                    each.figure(Property.TAKEN).map(this::forAll).or(() -> each.figure(Property.CLASS_TOTAL)).ifPresent(f -> terms.add(new Term(1, f)));
+                    taken(each).or(() -> each.figure(Property.CLASS_TOTAL)).ifPresent(f -> terms.add(new Term(1, f)));
                 } else if (dilutes) {
                     needed(each, underWay).flatMap(v -> drawn(each, bottle, v)).ifPresent(f -> terms.add(new Term(1, f)));
                 } else if (Bottles.source(procedure, each.block()) == bottle.block()) {
@@ -184,10 +185,15 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
                     : Optional.of(Figure.of(Symbol.ofName("V", bottle.name()), terms.get(0).figure().unit(), new Step.Sum(terms)));
         }
 
-        /** For every group and run, with spare. */
-        private Figure forAll(Figure each) {
-            double times = procedure.setting().groups() * procedure.setting().runs() * (1 + procedure.setting().spare());
-            return Figure.of(each.symbol(), each.unit(), new Step.Product(times, List.of(new Power(each, 1))));
+        /** What every group takes of it in every run, each hand its own amount, with spare. */
+        private Optional<Figure> taken(ResolvedQuantity made) {
+            double spare = 1 + procedure.setting().spare();
+            List<Term> terms = new ArrayList<>();
+            for (Hand hand : procedure.hands()) {
+                hand.resolved().quantity(made.name()).flatMap(q -> q.figure(Property.TAKEN)).ifPresent(t -> terms.add(new Term(hand.times() * spare, t)));
+            }
+            return terms.isEmpty() ? Optional.empty()
+                    : Optional.of(Figure.of(terms.get(0).figure().symbol(), terms.get(0).figure().unit(), new Step.Sum(terms)));
         }
 
         /** What a weaker solution that is made in whole flasks takes of a stronger one. */
