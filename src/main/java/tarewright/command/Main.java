@@ -57,7 +57,7 @@ public final class Main implements Runnable {
             return USAGE;
         }
         err.println("tarewright: this is a mistake in Tarewright itself, not in your file (" + problem.getClass().getSimpleName()
-                + where(problem) + "). Nothing in the output folder was changed by it.");
+                + where(problem) + "). Sheets that it did not come to stay as they were.");
         return ERRORS;
     }
 

@@ -168,7 +168,7 @@ final class TermPrint {
                 rows.add(new Row(name, Remarks.written(outcome), 0, warnings));
                 needs.add(new Need(section.name(), each.found().value(), work.stocks(), lot.country().rules()));
                 Setting setting = each.found().value().setting();
-                COPYING_ORDER.stream().filter(kinds::contains).forEach(k -> order.put(each.input().name() + "-" + k.word() + ".pdf", copies(section, k, setting)));
+                COPYING_ORDER.stream().filter(kinds::contains).forEach(k -> order.put(each.input().name() + "-" + k.word() + ".pdf", copies(section, k, setting, each.found().value().hands().size())));
             } catch (BrokenTemplate e) {
                 errors = true;
                 err.println("tarewright: the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says());
@@ -183,15 +183,22 @@ final class TermPrint {
         return new Done(section, rows, copying, needs, told.toString(), errors || copying.isEmpty() && !order.isEmpty());
     }
 
-    private int copies(Term.Section section, Sheet.Kind kind, Setting setting) {
+    /** @param hands how many groups one handout file serves: where amounts are dealt, it holds a handout for each of them */
+    private int copies(Term.Section section, Sheet.Kind kind, Setting setting, int hands) {
         if (kind != Sheet.Kind.HANDOUT) {
             return 1;
         }
+        int rounds = (setting.groups() + hands - 1) / hands;
         return switch (work.copies(section)) {
-            case EACH_GROUP -> setting.groups();
-            case EACH_STUDENT -> setting.groups() * setting.groupSize();
+            case EACH_GROUP -> rounds;
+            case EACH_STUDENT -> rounds * setting.groupSize();
             case ONE -> 1;
         };
+    }
+
+    /** One at a time: a packet is by far the largest thing that a print holds. */
+    private synchronized byte[] joined(Term.Section section, List<PacketPdf.Part> parts) {
+        return PacketPdf.of(section.name(), parts, true);
     }
 
     /** The section's documents in one file, in copying order: what the teacher and the technician need first, then a handout for each. Nothing where it cannot be written. */
@@ -206,7 +213,7 @@ final class TermPrint {
                 copying.add(new Copying(name, PacketPdf.pages(pdf), each.getValue()));
             }
             String file = folder + "-packet.pdf";
-            byte[] packet = PacketPdf.of(section.name(), parts, true);
+            byte[] packet = joined(section, parts);
             Path place = out.resolve(folder).resolve(file);
             if (!Files.isRegularFile(place) || !Arrays.equals(Files.readAllBytes(place), packet)) {
                 new FileSets(out.resolve(folder)).replace(folder + "-packet", Map.of(file, packet), Set.of());

@@ -60,9 +60,7 @@ public final class PacketPdf {
         if (parts.isEmpty()) {
             throw new IllegalArgumentException("a packet of nothing");
         }
-        List<PDDocument> open = new ArrayList<>();
-        try {
-            PDDocument packet = open(parts.get(0), open);
+        try (PDDocument packet = Loader.loadPDF(parts.get(0).pdf())) {
             PDFMergerUtility merger = new PDFMergerUtility();
             List<Integer> starts = new ArrayList<>();
             List<String> titles = new ArrayList<>();
@@ -72,7 +70,10 @@ public final class PacketPdf {
                     starts.add(first ? 0 : packet.getNumberOfPages());
                     titles.add(part.title());
                     if (!first) {
-                        merger.appendDocument(packet, open(part, open));
+                        // All of it is copied into the packet, so it need not stay open: a packet holds a hundred of them.
+                        try (PDDocument document = Loader.loadPDF(part.pdf())) {
+                            merger.appendDocument(packet, document);
+                        }
                     }
                     if (doubleSided && (packet.getNumberOfPages() - starts.get(starts.size() - 1)) % 2 == 1) {
                         blank(packet);
@@ -86,8 +87,6 @@ public final class PacketPdf {
             return out.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } finally {
-            open.forEach(PacketPdf::close);
         }
     }
 
@@ -95,20 +94,6 @@ public final class PacketPdf {
     public static int pages(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return document.getNumberOfPages();
-        }
-    }
-
-    private static PDDocument open(Part part, List<PDDocument> open) throws IOException {
-        PDDocument document = Loader.loadPDF(part.pdf());
-        open.add(document);
-        return document;
-    }
-
-    private static void close(PDDocument document) {
-        try {
-            document.close();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 

@@ -111,6 +111,15 @@ class TermTest {
         assertTrue(print(FRONT + MON.replace("groups: 3\n", "groups: 3\n" + size + "copies: one\n")).out().matches("(?s).*-handout +2 +1 +1\\R.*"));
     }
 
+    /** Five amounts dealt in turn: one copy of the file serves five groups, so ten groups need two. */
+    @Test
+    void whereAmountsAreDealtACopyServesAGroupOfEach() throws IOException {
+        Files.copy(Path.of("procedures", "turning-point-of-chalk.md"), folder.resolve("turning-point-of-chalk.md"));
+        Said said = print(FRONT.replace("handout; key", "handout") + MON.replace("groups: 3\n", "groups: 10\nprocedures: turning-point-of-chalk\n")
+                .replace("on the day: strength of alkali is 0.1032 mol/L\n", ""));
+        assertTrue(said.out().matches("(?s).*turning-point-of-chalk-handout +10 +2 +10\\R.*"), said.out() + said.err());
+    }
+
     @Test
     void printedAgainNothingIsWritten() throws IOException {
         print(FRONT + MON);
