@@ -123,7 +123,7 @@ final class TermWork {
             findings.add(new TermFinding.NothingToDo(section.name(), section.at()));
         }
         Overrides overrides = commandLine.over(overrides(section));
-        Workshop workshop = shared.ofSeveral(overrides, term.stocks());
+        Workshop workshop = shared.ofSeveral(overrides, term.stocks(), term.labels());
         List<Each> all = new ArrayList<>();
         for (Piece name : names) {
             Optional<Path> path = path(name.text());

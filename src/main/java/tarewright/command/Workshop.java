@@ -24,6 +24,7 @@ import tarewright.finding.Severity;
 import tarewright.procedure.check.Checks;
 import tarewright.procedure.check.SafetyChecks;
 import tarewright.procedure.declare.DeclarationReader;
+import tarewright.procedure.declare.LabelPaper;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.Term;
 import tarewright.procedure.declare.TermReader;
@@ -60,6 +61,7 @@ final class Workshop {
     private final Overrides overrides;
     private final boolean several;
     private final List<StockBlock> shelf;
+    private final Optional<LabelPaper> labels;
     private final Set<DayValue> met = new LinkedHashSet<>();
     private final Set<String> known = FindingWords.in("en").ids();
     /** Both are read while the procedure itself is read: together they take longer than anything else that a single file needs. */
@@ -69,21 +71,22 @@ final class Workshop {
     private final Map<String, Found<CountryRules>> hazards = new HashMap<>();
 
     Workshop(Outside outside, Overrides overrides) {
-        this(outside, overrides, false, List.of(), CompletableFuture.supplyAsync(Tables::load), CompletableFuture.supplyAsync(() -> HazardTables.of("")));
+        this(outside, overrides, false, List.of(), Optional.empty(), CompletableFuture.supplyAsync(Tables::load), CompletableFuture.supplyAsync(() -> HazardTables.of("")));
     }
 
-    private Workshop(Outside outside, Overrides overrides, boolean several, List<StockBlock> shelf, CompletableFuture<ReferenceTables> packed, CompletableFuture<CountryRules> usualCountry) {
+    private Workshop(Outside outside, Overrides overrides, boolean several, List<StockBlock> shelf, Optional<LabelPaper> labels, CompletableFuture<ReferenceTables> packed, CompletableFuture<CountryRules> usualCountry) {
         this.packed = packed;
         this.usualCountry = usualCountry;
         this.outside = outside;
         this.overrides = overrides;
         this.several = several;
         this.shelf = List.copyOf(shelf);
+        this.labels = labels;
     }
 
     /** For several procedures of one class, with the same packed tables: a value on the day goes to those that have its block. */
-    Workshop ofSeveral(Overrides its, List<StockBlock> bottles) {
-        return new Workshop(outside, its, true, bottles, packed, usualCountry);
+    Workshop ofSeveral(Overrides its, List<StockBlock> bottles, Optional<LabelPaper> paper) {
+        return new Workshop(outside, its, true, bottles, paper, packed, usualCountry);
     }
 
     /** The values on the day that a procedure had a block for. */
@@ -118,7 +121,7 @@ final class Workshop {
         Found<SourceFile> source = Reader.read(text);
         ReferenceTables tables = tables(file, findings);
         findings.addAll(source.findings());
-        Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), forThis(source.value()), shelf, tables);
+        Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), forThis(source.value()), shelf, labels, tables);
         findings.addAll(resolved.findings());
         // Dangers that only seem to come of what could not be read would hide the mistake itself; a figure that cannot be reckoned hides none.
         boolean whole = findings.stream().allMatch(f -> f.severity() != Severity.ERROR || f instanceof ResolveFinding);
@@ -213,6 +216,7 @@ final class Workshop {
     private Map<String, String> inputs(InputFile file, Resolved procedure, Path templates) {
         Map<String, String> inputs = new TreeMap<>();
         inputs.put("procedure", Hash.of(procedure.procedure().source().text().content().replace("\r\n", "\n").replace('\r', '\n')));
+        labels.ifPresent(l -> inputs.put("labels", l.toString()));
         procedure.procedure().stocks().forEach(s -> inputs.put("stock/" + s.name(), Hash.of(s.block().span().text())));
         for (String name : List.of(OWN_SUBSTANCES, OWN_HAZARDS)) {
             own(file, name).ifPresent(own -> inputs.put(name, hash(own)));

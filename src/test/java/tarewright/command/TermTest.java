@@ -120,6 +120,21 @@ class TermTest {
         assertTrue(said.out().matches("(?s).*turning-point-of-chalk-handout +10 +2 +10\\R.*"), said.out() + said.err());
     }
 
+    /** The term's sheets of labels go before what a procedure says: one label on a sheet makes as many pages as bottles. */
+    @Test
+    void labelsArePrintedOnTheTermsPaper() throws IOException {
+        String front = FRONT.replace("handout; key", "labels");
+        print(front + MON);
+        int usual;
+        try (PDDocument labels = Loader.loadPDF(out.resolve("Mon-A/acid-in-a-descaler-labels.pdf").toFile())) {
+            usual = labels.getNumberOfPages();
+        }
+        print(front.replace("documents:", "labels: 1 row; 1 column\ndocuments:") + MON);
+        try (PDDocument labels = Loader.loadPDF(out.resolve("Mon-A/acid-in-a-descaler-labels.pdf").toFile())) {
+            assertTrue(labels.getNumberOfPages() >= 3 && labels.getNumberOfPages() > usual, usual + " " + labels.getNumberOfPages());
+        }
+    }
+
     @Test
     void printedAgainNothingIsWritten() throws IOException {
         print(FRONT + MON);

@@ -16,6 +16,11 @@ public record Front(Optional<At<String>> title, String code, String time, Option
         after = List.copyOf(after);
     }
 
+    /** The same with labels on other paper. */
+    Front withLabels(LabelPaper other) {
+        return new Front(title, code, time, groupSize, runs, level, language, country, room, hood, groups, spare, paper, aims, after, Optional.of(other), realGases);
+    }
+
     /** A {@code room} field: told apart by their units. */
     public record RoomFields(Optional<At<Typed>> temperature, Optional<At<Typed>> pressure, Optional<At<Typed>> humidity,
             Optional<At<Typed>> volume) {

@@ -31,6 +31,12 @@ public record Procedure(SourceFile source, Front front, List<ReactionBlock> reac
                 graphs);
     }
 
+    /** The same with labels on the term's paper. */
+    public Procedure withLabels(Optional<LabelPaper> paper) {
+        return paper.map(front::withLabels).map(f -> new Procedure(source, f, reactions, quantities, values, readings, apparatus, cautions, answers, wastes, trials, settled,
+                stocks, graphs)).orElse(this);
+    }
+
     /** The same with a term's shelf: of what it is made from, the term's bottle goes before its own of that name. */
     public Procedure withShelf(List<StockBlock> shelf) {
         List<StockBlock> all = new ArrayList<>(shelf.stream().filter(s -> quantities.stream().anyMatch(q -> q.madeFrom().filter(n -> n.value().equals(s.name())).isPresent()))

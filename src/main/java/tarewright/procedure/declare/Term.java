@@ -21,10 +21,11 @@ import tarewright.text.Span;
  * @param copies how many handouts
  * @param sections in their order
  * @param stocks what is on the shelf
+ * @param labels the sheets of labels, in the place of what a procedure says
  */
 public record Term(Optional<At<String>> title, String school, Optional<String> paper, Optional<At<Typed>> spare, List<At<String>> documents,
         List<Piece> procedures, Optional<Copies> copies, Optional<String> language, Optional<String> country, List<Section> sections,
-        List<StockBlock> stocks) {
+        List<StockBlock> stocks, Optional<LabelPaper> labels) {
     public Term {
         documents = List.copyOf(documents);
         procedures = List.copyOf(procedures);

@@ -58,7 +58,8 @@ public final class TermReader {
                 reader.oneOf(front, "paper", List.of("a4", "letter")).map(p -> p.toUpperCase(Locale.ROOT)), reader.share(front, "spare"),
                 pieces(front, "documents").stream().flatMap(this::document).toList(), pieces(front, "procedures"), copies(front),
                 reader.words(front, "language"), reader.words(front, "country"),
-                source.blocks().stream().filter(b -> b.type().equals("section")).map(this::section).toList(), stocks.value());
+                source.blocks().stream().filter(b -> b.type().equals("section")).map(this::section).toList(), stocks.value(),
+                LabelPaperReader.read(pieces(front, "labels"), reader::note));
     }
 
     private Section section(TypedBlock block) {

@@ -38,7 +38,7 @@ final class Vocabulary {
         all.put("trial", List.of("of", "gave", "on"));
         all.put("settled", List.of("finding", "because"));
         all.put("graph", List.of("x", "y", "of"));
-        all.put(TERM, List.of("term", "school", "paper", "spare", "documents", "procedures", "copies", "language", "country"));
+        all.put(TERM, List.of("term", "school", "paper", "spare", "documents", "procedures", "copies", "language", "country", "labels"));
         all.put("section", List.of("groups", "group size", "date", "room", "on the day", "procedures", "copies", "spare"));
         all.put("stock", List.of("substance", "solute", "strength", "density", "purity", "pack", "on hand", "price", "keeps"));
         return Map.copyOf(all);

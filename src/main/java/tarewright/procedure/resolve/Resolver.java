@@ -29,6 +29,7 @@ import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.ReactionBlock;
 import tarewright.procedure.declare.ReadingBlock;
 import tarewright.procedure.declare.TroubleFinding;
+import tarewright.procedure.declare.LabelPaper;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.ValueBlock;
 import tarewright.procedure.expression.Evaluator;
@@ -77,13 +78,13 @@ public final class Resolver {
      * @param tables substances and their data
      */
     public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, ReferenceTables tables) {
-        return resolve(name, source, overrides, List.of(), tables);
+        return resolve(name, source, overrides, List.of(), Optional.empty(), tables);
     }
 
-    /** The same with a term's bottles. @param shelf goes before the procedure's own of the same name */
-    public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, List<StockBlock> shelf, ReferenceTables tables) {
+    /** The same with a term's bottles and label paper. @param shelf goes before the procedure's own of the same name */
+    public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, List<StockBlock> shelf, Optional<LabelPaper> labels, ReferenceTables tables) {
         Found<Procedure> own = DeclarationReader.read(source, overrides.onTheDay(), tables);
-        Found<Procedure> declared = new Found<>(own.value().withShelf(shelf), own.findings());
+        Found<Procedure> declared = new Found<>(own.value().withShelf(shelf).withLabels(labels), own.findings());
         Set<Finding> findings = new LinkedHashSet<>(declared.findings());
         Setting setting = Settings.of(declared.value().front(), overrides);
         List<Deal> deals = Deal.all(declared.value(), setting, findings::add);
