@@ -8,14 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -25,12 +21,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tarewright.document.Sheet;
+import tarewright.finding.Finding;
 import tarewright.finding.Found;
+import tarewright.procedure.declare.Term;
 import tarewright.procedure.resolve.Resolved;
-import tarewright.term.Change;
-import tarewright.term.Hash;
+import tarewright.term.Comparison;
 import tarewright.term.Lot;
 import tarewright.term.LotRecord;
+import tarewright.term.Manifest;
 import tarewright.term.Program;
 import tarewright.wording.FindingText;
 
@@ -42,9 +40,12 @@ final class ChangesCommand implements Callable<Integer> {
     private CommandSpec spec;
     @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*", description = "Procedures (files that end in .md), or folders of them.")
     private List<Path> files = List.of();
+    @Option(names = "--term", paramLabel = "FILE", description = "A term: every section's procedures; what moves alike in every section is said once.")
+    private Optional<Path> term = Optional.empty();
     @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "out", description = "Where the last print is (${DEFAULT-VALUE}).")
     private Path out = Path.of("out");
-    @Option(names = "--against", paramLabel = "MANIFEST", description = "Another print to compare with: a file of its folder `manifest`, or the folder.")
+    @Option(names = "--against", paramLabel = "MANIFEST", description = {"Another print to compare with: a file of its folder `manifest`, that folder,",
+        "or the output folder that it lies in."})
     private Optional<Path> against = Optional.empty();
     @Mixin
     private SettingOptions setting = new SettingOptions();
@@ -53,109 +54,118 @@ final class ChangesCommand implements Callable<Integer> {
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "This help.")
     private boolean help;
     private final ChangesText text = new ChangesText();
+    private final FindingText words = FindingText.in("en");
+    private final Disk disk = new Disk();
 
     @Override
     public Integer call() throws Exception {
+        if (term.isPresent() && (!files.isEmpty() || !disk.isFile(term.get()))) {
+            throw new Inputs.Usage(files.isEmpty() ? "there is no file `" + term.get() + "`" : "a term names its procedures itself; leave the others out");
+        }
+        Manifest before = before();
+        List<Comparison> all = term.isPresent() ? ofTerm(term.get(), before) : ofProcedures(before);
         PrintWriter console = spec.commandLine().getOut();
-        FindingText words = FindingText.in("en");
-        Disk disk = new Disk();
+        if (json) {
+            for (Comparison each : all) {
+                console.println(node(each));
+            }
+        } else if (term.isPresent()) {
+            Map<String, List<Comparison>> byProcedure = new LinkedHashMap<>();
+            all.forEach(c -> byProcedure.computeIfAbsent(c.procedure(), p -> new ArrayList<>()).add(c));
+            byProcedure.values().forEach(p -> text.term(p).forEach(console::println));
+        } else {
+            all.forEach(c -> text.alone(c).forEach(console::println));
+        }
+        return bad || all.stream().anyMatch(c -> c.state() == Comparison.State.BAD) ? Main.ERRORS : Main.CLEAN;
+    }
+
+    /** Whether something of the term itself could not be read, so that sections or procedures of it are not compared. */
+    private boolean bad;
+
+    private List<Comparison> ofProcedures(Manifest before) {
         Workshop workshop = new Workshop(disk, setting.overrides(words));
-        Map<String, LotRecord> before = before();
-        Set<String> seen = new HashSet<>();
         Program program = Program.running();
-        boolean errors = false;
+        List<Comparison> all = new ArrayList<>();
         for (InputFile file : new Inputs(disk).find(files.isEmpty() ? List.of(PrintCommand.usualInput(disk)) : files)) {
-            seen.add(file.name());
             Found<Resolved> found = workshop.resolve(file);
             if (found.hasErrors()) {
-                errors = true;
-                found.findings().forEach(f -> spec.commandLine().getErr().println(words.full(f)));
-                say(console, file.name(), "error", text.say("head.bad", "name", file.name()), List.of(), Map.of());
+                tell(found.findings());
+                all.add(Comparison.bad("", file.name()));
             } else {
-                compare(console, Optional.ofNullable(before.get(file.name())), workshop.lot(file, found, EnumSet.of(Sheet.Kind.HANDOUT), false, program));
+                all.add(compare(before, workshop.lot(file, found, EnumSet.of(Sheet.Kind.HANDOUT), false, program)));
             }
         }
-        if (files.isEmpty()) {
-            for (LotRecord gone : before.values()) {
-                if (!seen.contains(gone.procedure())) {
-                    say(console, gone.procedure(), "gone", text.say("head.gone", "name", gone.procedure(), "version", gone.version()), List.of(), Map.of());
-                }
+        return files.isEmpty() ? withGone(all, before.records().stream().filter(r -> r.section().isEmpty()).toList()) : all;
+    }
+
+    private List<Comparison> ofTerm(Path file, Manifest before) {
+        TermWork work = TermWork.of(file, setting.overrides(words), disk);
+        Program program = Program.running();
+        tell(work.findings());
+        bad = TermWork.hasErrors(work.findings());
+        List<Comparison> all = new ArrayList<>();
+        for (Term.Section section : work.sections(List.of())) {
+            List<Finding> its = new ArrayList<>();
+            List<TermWork.Each> each = work.work(section, its);
+            tell(its.stream().filter(f -> f.severity() == tarewright.finding.Severity.ERROR).toList());
+            bad |= section.bad() || TermWork.hasErrors(its);
+            for (TermWork.Each one : each) {
+                tell(one.found().hasErrors() ? one.found().findings() : List.of());
+                all.add(one.found().hasErrors() ? Comparison.bad(TermWork.folder(section), one.input().name())
+                        : compare(before, work.lot(one, EnumSet.of(Sheet.Kind.HANDOUT), false, program)));
             }
         }
-        return errors ? Main.ERRORS : Main.CLEAN;
+        // A section or a procedure that cannot be read has not left the term.
+        return bad ? all : withGone(all, before.records().stream().filter(r -> !r.section().isEmpty()).toList());
     }
 
-    private void compare(PrintWriter console, Optional<LotRecord> before, Lot now) throws JsonProcessingException {
-        if (before.isEmpty()) {
-            say(console, now.name(), "new", text.say("head.new", "name", now.name(), "version", now.version()), List.of(), Map.of("version", now.version()));
-            return;
+    private static List<Comparison> withGone(List<Comparison> all, List<LotRecord> before) {
+        List<Comparison> gone = before.stream().filter(r -> all.stream().noneMatch(c -> c.section().equals(r.section()) && c.procedure().equals(r.procedure())))
+                .map(Comparison::gone).toList();
+        return Stream.concat(all.stream(), gone.stream()).toList();
+    }
+
+    private Comparison compare(Manifest before, Lot now) {
+        Optional<LotRecord> old = before.record(now.folder(), now.name());
+        return Comparison.of(old, now, against.isPresent() ? List.of() : old.map(r -> Manifest.altered(r, out)).orElse(List.of()));
+    }
+
+    private void tell(List<Finding> findings) {
+        findings.forEach(f -> spec.commandLine().getErr().println(words.full(f)));
+    }
+
+    private static String node(Comparison each) throws JsonProcessingException {
+        Map<String, Object> node = new LinkedHashMap<>();
+        node.put("procedure", each.procedure());
+        if (!each.section().isEmpty()) {
+            node.put("section", each.section());
         }
-        LotRecord old = before.get();
-        boolean same = old.version().equals(now.version());
-        List<Change> changes = Change.between(old.figures(), now.facts());
-        List<String> lines = new ArrayList<>(text.lines(changes));
-        List<String> inputs = differing(old, now);
-        if (!same && changes.isEmpty()) {
-            lines.add("  " + text.say("inputs", "inputs", inputs.isEmpty() ? text.say("inputs.program") : String.join(", ", inputs)));
+        node.put("state", switch (each.state()) {
+            case NEW -> "new";
+            case UNCHANGED -> "unchanged";
+            case UNTOUCHED, DIGITS, MOVED -> "changed";
+            case GONE -> "gone";
+            case BAD -> "error";
+        });
+        each.before().ifPresent(v -> node.put("before", v));
+        each.now().ifPresent(v -> node.put("version", v));
+        if (each.before().isPresent() && each.now().isPresent()) {
+            node.put("inputs", each.inputs());
+            node.put("altered", each.altered());
+            node.put("changes", each.changes());
         }
-        List<String> altered = against.isPresent() ? List.of() : altered(old);
-        if (!altered.isEmpty()) {
-            lines.add("  " + text.say("altered", "files", String.join(", ", altered)));
-        }
-        String key = same ? "head.same" : changes.isEmpty() ? "head.untouched" : "head.moved";
-        Map<String, Object> more = new LinkedHashMap<>();
-        more.put("before", old.version());
-        more.put("version", now.version());
-        more.put("inputs", inputs);
-        more.put("altered", altered);
-        more.put("changes", changes);
-        say(console, now.name(), same ? "unchanged" : "changed", text.say(key, "name", now.name(), "before", old.version(), "version", now.version()), lines, more);
+        return new ObjectMapper().writeValueAsString(node);
     }
 
-    private void say(PrintWriter console, String name, String state, String head, List<String> lines, Map<String, Object> more) throws JsonProcessingException {
-        if (json) {
-            Map<String, Object> node = new LinkedHashMap<>();
-            node.put("procedure", name);
-            node.put("state", state);
-            node.putAll(more);
-            console.println(new ObjectMapper().writeValueAsString(node));
-        } else {
-            console.println(head);
-            lines.forEach(console::println);
-        }
-    }
-
-    private static List<String> differing(LotRecord old, Lot now) {
-        Set<String> names = new TreeSet<>(old.inputs().keySet());
-        names.addAll(now.inputs().keySet());
-        return names.stream().filter(n -> !String.valueOf(old.inputs().get(n)).equals(String.valueOf(now.inputs().get(n)))).toList();
-    }
-
-    private List<String> altered(LotRecord old) {
-        return old.files().entrySet().stream().filter(f -> {
-            try {
-                return !Hash.of(Files.readAllBytes(out.resolve(old.section()).resolve(f.getKey()))).equals(f.getValue().sha256());
-            } catch (IOException e) {
-                return true;
-            }
-        }).map(Map.Entry::getKey).toList();
-    }
-
-    private Map<String, LotRecord> before() throws IOException {
+    private Manifest before() throws IOException {
         Path from = against.orElse(out);
         if (against.isPresent() && !Files.exists(from)) {
             throw new Inputs.Usage("there is no manifest `" + from + "`");
         }
-        Map<String, LotRecord> all = new TreeMap<>();
-        Path folder = Files.isDirectory(from.resolve("manifest")) ? from.resolve("manifest") : from;
-        if (Files.isDirectory(folder)) {
-            try (Stream<Path> files = Files.list(folder)) {
-                files.filter(f -> f.toString().endsWith(".json")).forEach(f -> LotRecord.read(f).ifPresent(r -> all.put(r.procedure(), r)));
-            }
-        } else if (Files.isRegularFile(folder)) {
-            LotRecord one = LotRecord.read(folder).orElseThrow(() -> new Inputs.Usage("`" + folder + "` is no manifest"));
-            all.put(one.procedure(), one);
+        Manifest manifest = Manifest.of(from);
+        if (Files.isRegularFile(from) && manifest.records().isEmpty()) {
+            throw new Inputs.Usage("`" + from + "` is no manifest");
         }
-        return all;
+        return manifest;
     }
 }

@@ -2,17 +2,95 @@ package tarewright.command;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tarewright.term.Change;
+import tarewright.term.Comparison;
+import tarewright.term.Comparison.State;
 import tarewright.wording.MessageFile;
 
-/** What differs between two prints of one procedure, in lines: a line for each thing, what was typed first. */
+/** What differs between two prints, in lines: a line for each thing, what was typed first. */
 final class ChangesText {
     private final MessageFile words = MessageFile.of("changes", "en");
 
+    /** One procedure that is printed for no section. */
+    List<String> alone(Comparison each) {
+        List<String> lines = new ArrayList<>(List.of(say("head." + word(each.state()), "name", each.procedure(), "before", each.before().orElse(""),
+                "version", each.now().orElse(""))));
+        lines.addAll(lines("  ", each.changes()));
+        lines.addAll(rest("  ", each));
+        return lines;
+    }
+
+    /**
+     * One procedure of a term: how it stands in which sections, then what moved alike in every section that does it, then what moved in one alone.
+     *
+     * @param each of one procedure, a section after the other
+     */
+    List<String> term(List<Comparison> each) {
+        Map<State, List<Comparison>> byState = new LinkedHashMap<>();
+        each.forEach(c -> byState.computeIfAbsent(c.state(), s -> new ArrayList<>()).add(c));
+        String heads = byState.entrySet().stream().map(e -> say("term." + word(e.getKey()), "sections", sections(e.getValue(), each.size())))
+                .collect(Collectors.joining("; "));
+        List<String> lines = new ArrayList<>(List.of(each.get(0).procedure() + ": " + heads));
+        Set<List<String>> everywhere = everywhere(each);
+        List<Change> common = each.get(0).changes().stream().filter(c -> everywhere.contains(told(c))).toList();
+        if (!common.isEmpty()) {
+            lines.add("  " + say("section", "section", say("every")));
+            lines.addAll(lines("    ", common));
+        }
+        for (Comparison section : each) {
+            List<String> own = new ArrayList<>(lines("    ", section.changes().stream().filter(c -> !everywhere.contains(told(c))).toList()));
+            own.addAll(rest("    ", section));
+            if (!own.isEmpty()) {
+                lines.add("  " + say("section", "section", section.section()));
+                lines.addAll(own);
+            }
+        }
+        return lines;
+    }
+
+    /** What moved alike wherever the procedure was printed before, in two sections at least. */
+    private Set<List<String>> everywhere(List<Comparison> each) {
+        List<Comparison> moved = each.stream().filter(c -> c.state() != State.NEW && c.state() != State.GONE && c.state() != State.BAD).toList();
+        if (moved.size() < 2) {
+            return Set.of();
+        }
+        Set<List<String>> all = new LinkedHashSet<>(moved.get(0).changes().stream().map(this::told).toList());
+        moved.forEach(c -> all.retainAll(c.changes().stream().map(this::told).toList()));
+        return all;
+    }
+
+    private List<String> told(Change change) {
+        return List.of(thing(change), moved(change));
+    }
+
+    private String sections(List<Comparison> of, int all) {
+        return of.size() == all && all > 1 ? say("every") : of.stream().map(Comparison::section).collect(Collectors.joining(", "));
+    }
+
+    private static String word(State state) {
+        return state.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What is not a figure: which texts differ where nothing moved, which files were altered. */
+    private List<String> rest(String indent, Comparison each) {
+        List<String> lines = new ArrayList<>();
+        if (each.state() == State.UNTOUCHED) {
+            lines.add(indent + say("inputs", "inputs", each.inputs().isEmpty() ? say("inputs.program") : String.join(", ", each.inputs())));
+        }
+        if (!each.altered().isEmpty()) {
+            lines.add(indent + say("altered", "files", String.join(", ", each.altered())));
+        }
+        return lines;
+    }
+
     /** @param named name, value, name, value … */
-    String say(String key, String... named) {
+    private String say(String key, String... named) {
         String said = words.get(key);
         for (int i = 0; i < named.length; i += 2) {
             said = said.replace("{" + named[i] + "}", named[i + 1]);
@@ -20,23 +98,26 @@ final class ChangesText {
         return said;
     }
 
-    List<String> lines(List<Change> changes) {
+    private List<String> lines(String indent, List<Change> changes) {
         Map<String, List<String>> byThing = new LinkedHashMap<>();
         changes.forEach(c -> byThing.computeIfAbsent(thing(c), t -> new ArrayList<>()).add(moved(c)));
-        return byThing.entrySet().stream().map(e -> "  " + e.getKey() + ": " + String.join("; ", e.getValue())).toList();
+        return byThing.entrySet().stream().map(e -> indent + e.getKey() + ": " + String.join("; ", e.getValue())).toList();
     }
 
     private String thing(Change change) {
         String key = "about." + change.fact().about();
         String of = change.fact().of();
-        return say(!of.isEmpty() && words.find(key + ".of").isPresent() ? key + ".of" : key, "of", of);
+        String thing = say(!of.isEmpty() && words.find(key + ".of").isPresent() ? key + ".of" : key, "of", of);
+        return change.fact().hand().isEmpty() ? thing : say("handout", "thing", thing, "hand", change.fact().hand());
     }
 
     private String moved(Change change) {
         String what = change.fact().what().isEmpty() ? "" : change.fact().what() + " ";
         boolean set = change.before().size() + change.now().size() != 2 || change.fact().what().isEmpty();
         if (!set) {
-            return what + say("moved", "before", withoutUnit(change.before().get(0), change.now().get(0)), "now", change.now().get(0));
+            String now = change.now().get(0);
+            return what + (change.digitsAlone() ? say("digits", "before", change.before().get(0), "now", now)
+                    : say("moved", "before", withoutUnit(change.before().get(0), now), "now", now));
         }
         List<String> lost = change.before().stream().filter(b -> !change.now().contains(b)).toList();
         List<String> gained = change.now().stream().filter(n -> !change.before().contains(n)).toList();

@@ -16,8 +16,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Severity;
@@ -160,9 +158,8 @@ final class TermPrint {
                 rows.add(new Row(name, STAYS, (int) each.found().findings().stream().filter(f -> f.severity() == Severity.ERROR).count(), warnings));
                 continue;
             }
-            String footer = Stream.of(work.school(), section.name()).filter(w -> !w.isEmpty()).collect(Collectors.joining(" · "));
             try {
-                Lot lot = each.workshop().lot(folder, each.input(), each.found(), kinds, large, footer, program);
+                Lot lot = work.lot(each, kinds, large, program);
                 Printing.Outcome outcome = printing.print(lot, formats, printer.get());
                 outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
                 rows.add(new Row(name, Remarks.written(outcome), 0, warnings));

@@ -10,6 +10,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
@@ -24,6 +26,8 @@ import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.setting.DayValue;
 import tarewright.setting.Overrides;
 import tarewright.setting.Paper;
+import tarewright.term.Lot;
+import tarewright.term.Program;
 import tarewright.text.Spelling;
 
 /** A term taken apart into one piece of work for each section and procedure. */
@@ -143,6 +147,12 @@ final class TermWork {
         unmet.removeAll(workshop.met());
         unmet.forEach(v -> findings.add(new DeclareFinding.UnknownDayValue(v.of(), List.of(), List.of(), v.name())));
         return all;
+    }
+
+    /** What is printed of one procedure for one section; only where it has no errors. */
+    Lot lot(Each each, Set<Sheet.Kind> kinds, boolean large, Program program) {
+        String footer = Stream.of(term.school(), each.section().name()).filter(w -> !w.isEmpty()).collect(Collectors.joining(" · "));
+        return each.workshop().lot(folder(each.section()), each.input(), each.found(), kinds, large, footer, program);
     }
 
     static boolean hasErrors(List<Finding> findings) {

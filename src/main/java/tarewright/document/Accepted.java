@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Gradient;
-import tarewright.quantity.Rounding;
-import tarewright.wording.Numbers;
+import tarewright.wording.Outward;
 
 /** The range in which a student's value is accepted, and why it is that wide. */
 final class Accepted {
@@ -34,17 +33,10 @@ final class Accepted {
     }
 
     private Optional<String> printed(Figure figure, double from, double to) {
-        int decimals = Numbers.decimals(figure);
-        double low = outward(figure.unit().fromSi(from), decimals, Rounding.Direction.DOWN);
-        double high = outward(figure.unit().fromSi(to), decimals, Rounding.Direction.UP);
-        String least = draft.numbers().printed(low, figure.unit(), decimals);
-        String most = draft.numbers().printed(high, figure.unit(), decimals);
+        Outward range = Outward.of(figure, from, to);
+        String least = draft.numbers().printed(range.from(), range.unit(), range.decimals());
+        String most = draft.numbers().printed(range.to(), range.unit(), range.decimals());
         return least.equals(most) ? Optional.empty() : Optional.of(draft.say("accept.range", "from", least, "to", most));
-    }
-
-    /** To the last digit shown, away from the value: nobody loses a mark by how the range is printed. */
-    private static double outward(double value, int decimals, Rounding.Direction direction) {
-        return new Rounding(direction, Math.pow(10, -decimals)).apply(value);
     }
 
     /** What makes it that wide, the largest first; empty where the author set the limit or nothing is uncertain. */

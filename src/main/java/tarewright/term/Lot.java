@@ -56,9 +56,10 @@ public record Lot(String folder, Resolved procedure, List<Finding> warnings, Cou
      */
     public static Lot of(String folder, Resolved procedure, List<Finding> warnings, CountryRules country, Set<Sheet.Kind> kinds, Map<String, String> inputs,
             String footer, boolean large, String program) {
-        List<Fact> facts = LotFacts.of(procedure, country.rules(), warnings);
+        List<Fact> facts = LotFacts.of(procedure, country.rules(), warnings, footer);
         String told = warnings.stream().map(w -> w.id() + w.fields()).collect(Collectors.joining("\n"));
-        String data = String.join("\u0000", program, new TreeMap<>(inputs).toString(), footer, told, facts.toString());
+        String data = String.join("\u0000", program, new TreeMap<>(inputs).toString(), footer, told,
+                facts.stream().map(Fact::onPaper).collect(Collectors.joining("\n")));
         String version = VersionCode.of(procedure.procedure().source().text().content(), procedure.setting(), data);
         return new Lot(folder, procedure, warnings, country, kinds, inputs, footer, large, facts, version);
     }

@@ -4,59 +4,85 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import tarewright.derivation.Accepted;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
 import tarewright.finding.Finding;
 import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.bench.PotWaste;
+import tarewright.procedure.bench.WorstHand;
 import tarewright.procedure.declare.AnswerBlock;
+import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedAnswer;
 import tarewright.procedure.resolve.ResolvedReaction;
+import tarewright.safety.Clash;
 import tarewright.safety.Rulebook;
 import tarewright.safety.Statement;
 import tarewright.safety.Verdict;
+import tarewright.setting.DayValue;
 import tarewright.setting.Room;
 import tarewright.setting.Setting;
 import tarewright.wording.Numbers;
+import tarewright.wording.Outward;
 
-/** Everything that a print of one procedure says, fact by fact, for the manifest and for what changed. */
+/**
+ * Everything that a print of one procedure says, fact by fact, for the manifest and for what changed: figures and answers of each handout where amounts are dealt, what is got
+ * ready, hazards as on the panel on the wall.
+ */
 final class LotFacts {
     private static final Numbers NUMBERS = Numbers.in("en");
     private static final double PH_STEPS = 100;
     private final List<Fact> facts = new ArrayList<>();
+    private String hand = "";
 
     private LotFacts() {
     }
 
-    static List<Fact> of(Resolved procedure, Rulebook rules, List<Finding> warnings) {
+    /** @param footer words for every footer */
+    static List<Fact> of(Resolved procedure, Rulebook rules, List<Finding> warnings, String footer) {
         LotFacts all = new LotFacts();
         all.setting(procedure.setting());
-        procedure.quantities().forEach(q -> q.figures().forEach((property, figure) -> all.figure("quantity", q.name(), property.words(), figure)));
-        procedure.values().forEach((name, figure) -> all.figure("quantity", name, "value", figure));
-        procedure.readings().forEach(r -> all.figure("quantity", r.block().name(), "reading", r.value()));
-        procedure.reactions().forEach(all::reaction);
-        procedure.answers().forEach(all::answer);
-        all.safety(BenchSafety.of(procedure, rules));
+        all.said("footer", footer);
+        for (Hand each : procedure.hands()) {
+            all.hand = each.label();
+            all.worked(each.resolved());
+        }
+        all.hand = "";
+        new PrepFacts(all::figure, all::add).of(procedure, rules);
+        all.safety(BenchSafety.of(WorstHand.of(procedure, rules), rules));
         all.add("warnings", "", "", warnings.stream().map(Finding::id).distinct().sorted().toList(), false);
         return List.copyOf(all.facts);
     }
 
+    /** What a handout and the key to it say. */
+    private void worked(Resolved procedure) {
+        procedure.quantities().forEach(q -> q.figures().forEach((property, figure) -> figure("quantity", q.name(), property.words(), figure)));
+        procedure.values().forEach((name, figure) -> figure("quantity", name, "value", figure));
+        procedure.readings().forEach(r -> figure("quantity", r.block().name(), "reading", r.value()));
+        procedure.reactions().forEach(this::reaction);
+        procedure.answers().forEach(this::answer);
+    }
+
     private void setting(Setting setting) {
+        said("school", setting.occasion().school());
+        said("section", setting.occasion().section());
+        said("date", setting.occasion().date());
         said("groups", setting.groups());
         said("group size", setting.groupSize());
         said("runs", setting.runs());
         said("spare", NUMBERS.plainNumber(setting.spare() * 100) + " %");
         Room room = setting.room();
-        said("room temperature", NUMBERS.plain(room.temperature()));
-        said("room pressure", NUMBERS.plain(room.pressure()));
-        said("room humidity", NUMBERS.plain(room.humidity()));
-        room.volume().ifPresent(v -> said("room volume", NUMBERS.plain(v)));
+        figure("setting", "", "room temperature", room.temperature());
+        figure("setting", "", "room pressure", room.pressure());
+        figure("setting", "", "room humidity", room.humidity());
+        room.volume().ifPresent(v -> figure("setting", "", "room volume", v));
         said("hood", setting.hood().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         said("paper", setting.paper().name());
         said("language", setting.language());
         said("country", setting.country());
+        add("setting", "", "on the day", setting.onTheDay().stream().map(DayValue::said).sorted().toList(), true);
     }
 
     private void said(String what, Object shown) {
@@ -67,7 +93,7 @@ final class LotFacts {
     }
 
     private void figure(String about, String of, String what, Figure figure) {
-        add(about, of, what, List.of(NUMBERS.plain(figure)), typed(figure));
+        number(about, of, what, NUMBERS.plain(figure), List.of(figure.value()), typed(figure));
     }
 
     private static boolean typed(Figure figure) {
@@ -96,14 +122,10 @@ final class LotFacts {
     private void answer(ResolvedAnswer answer) {
         String number = answer.number();
         answer.value().ifPresent(value -> {
-            add("question", number, "answer", List.of(NUMBERS.plain(value)), false);
-            answer.accepted().ifPresent(range -> {
-                int decimals = Numbers.decimals(value);
-                add("question", number, "accepted", List.of(NUMBERS.plain(value.unit().fromSi(range.from()), value.unit(), decimals) + " to "
-                        + NUMBERS.plain(value.unit().fromSi(range.to()), value.unit(), decimals)), false);
-            });
-            answer.slips().forEach(s -> add("question", number, "slip " + s.kind().id(), List.of(NUMBERS.plain(value.unit().fromSi(s.value()), value.unit(),
-                    Numbers.decimals(value))), false));
+            figure("question", number, "answer", value);
+            answer.accepted().ifPresent(range -> accepted(number, value, range));
+            answer.slips().forEach(s -> number("question", number, "slip " + s.kind().id().replace('-', ' '), NUMBERS.plain(value.unit().fromSi(s.value()), value.unit(),
+                    Numbers.decimals(value)), List.of(s.value()), false));
         });
         if (answer.block().sought() instanceof AnswerBlock.InWords words) {
             add("question", number, "words", List.of(words.words().value()), true);
@@ -113,16 +135,28 @@ final class LotFacts {
         answer.block().marks().ifPresent(m -> add("question", number, "marks", List.of(String.valueOf(m)), true));
     }
 
+    /** As the key prints it: to the answer's last digit, outward. */
+    private void accepted(String number, Figure value, Accepted range) {
+        Outward shown = Outward.of(value, range.from(), range.to());
+        number("question", number, "accepted", NUMBERS.plain(shown.from(), shown.unit(), shown.decimals()) + " to "
+                + NUMBERS.plain(shown.to(), shown.unit(), shown.decimals()), List.of(range.from(), range.to()), false);
+    }
+
     private void safety(BenchSafety safety) {
         safety.verdicts().forEach(this::verdict);
         safety.air().forEach((name, air) -> figure("safety", name, "air around a face", air.aroundFace()));
         add("safety", "", "hood", List.of(safety.hood().name().toLowerCase(Locale.ROOT).replace('_', ' ')), false);
-        add("safety", "", "must not meet", safety.clashes().stream().map(String::valueOf).sorted().toList(), false);
+        add("safety", "", "must not meet", safety.clashes().stream().map(LotFacts::clash).distinct().sorted().toList(), false);
         for (PotWaste waste : safety.waste()) {
             waste.volume().ifPresent(v -> figure("safety", waste.name(), "volume of waste", v));
-            waste.pH().ifPresent(pH -> add("safety", waste.name(), "pH of waste", List.of(NUMBERS.plainNumber(Math.round(pH * PH_STEPS) / PH_STEPS)), false));
+            waste.pH().ifPresent(pH -> number("safety", waste.name(), "pH of waste", NUMBERS.plainNumber(Math.round(pH * PH_STEPS) / PH_STEPS), List.of(pH), false));
             add("safety", waste.name(), "waste containers", waste.advice().containers(), false);
         }
+    }
+
+    private static String clash(Clash clash) {
+        String with = clash.first() == clash.second() ? "" : " and " + clash.second().name();
+        return clash.first().name() + with + " (" + clash.rule().hazard() + ")";
     }
 
     private void verdict(String name, Verdict verdict) {
@@ -133,6 +167,10 @@ final class LotFacts {
     }
 
     private void add(String about, String of, String what, List<String> shown, boolean typed) {
-        facts.add(new Fact(about, of, what, shown, typed));
+        facts.add(new Fact(about, of, what, hand, shown, List.of(), typed));
+    }
+
+    private void number(String about, String of, String what, String shown, List<Double> values, boolean typed) {
+        facts.add(new Fact(about, of, what, hand, List.of(shown), values, typed));
     }
 }

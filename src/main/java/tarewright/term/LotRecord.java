@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * A page of the manifest: what a print left of one lot. Each lot has a file of its own, so that shares of a print that were made
  * on several machines merge by copying.
  *
- * @param format 1
+ * @param format 2
  * @param procedure its name
  * @param section below the output folder; empty for none
  * @param version the code on its pages
@@ -32,7 +32,7 @@ import java.util.TreeMap;
 public record LotRecord(int format, String procedure, String section, String version, String build, SortedMap<String, String> inputs, List<Fact> figures,
         List<String> kinds, SortedMap<String, FileRecord> files) {
     static final String FOLDER = "manifest";
-    private static final int FORMAT = 1;
+    private static final int FORMAT = 2;
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT)
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES);
 
