@@ -81,29 +81,6 @@ public record Plan(List<Preparation> steps) {
         return new PlanResult.Made(new Plan(dissolved(source, strength, volume, saturation)));
     }
 
-    /**
-     * A series of dilutions with given strengths and volumes, each made from the one before.
-     *
-     * @param strengths one for each step
-     * @param volumes one for each step
-     */
-    public static PlanResult series(Source.Stock stock, List<Figure> strengths, List<Figure> volumes) {
-        if (strengths.size() != volumes.size() || strengths.isEmpty()) {
-            throw new IllegalArgumentException(strengths.size() + " strengths in " + volumes.size() + " volumes");
-        }
-        List<Preparation> steps = new ArrayList<>();
-        Source.Stock from = stock;
-        for (int i = 0; i < strengths.size(); i++) {
-            if (strengths.get(i).value() > from.concentration().value() * (1 + SAME)) {
-                return new PlanResult.Refused(new SolutionTrouble.DilutionImpossible(strengths.get(i).value(),
-                        from.concentration().value()));
-            }
-            steps.add(Preparation.of(strengths.get(i), volumes.get(i), from));
-            from = made(strengths.get(i), i + 1);
-        }
-        return new PlanResult.Made(new Plan(steps));
-    }
-
     private static Source.Stock made(Figure strength, int step) {
         return Source.Stock.of("step " + step, new StockStrength.Molar(strength));
     }

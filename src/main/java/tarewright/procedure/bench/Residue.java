@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import tarewright.chemistry.Acidity;
 import tarewright.chemistry.Formula;
-import tarewright.chemistry.Protolyte;
+import tarewright.chemistry.solution.Electrolytes;
+import tarewright.chemistry.solution.InWater;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
@@ -111,19 +112,14 @@ record Residue(Map<String, Figure> moles, Map<String, Formula> dissolved, List<P
     }
 
     private double pH(Map<String, InWater> known, double cubicMetres) {
-        double charge = 0;
-        List<Protolyte> weak = new ArrayList<>();
-        for (Map.Entry<String, InWater> each : known.entrySet()) {
-            double molesPerLitre = moles.get(each.getKey()).value() / cubicMetres / PER_LITRE;
-            charge += each.getValue().strongCharge() * molesPerLitre;
-            weak.addAll(each.getValue().weakAt(molesPerLitre));
-        }
-        return Acidity.AT_25_C.of(charge, weak);
+        return known.entrySet().stream().map(e -> e.getValue().times(moles.get(e.getKey()).value() / cubicMetres / PER_LITRE))
+                .reduce(InWater.NOTHING, InWater::and).pH(Acidity.AT_25_C);
     }
 
     private Map<String, InWater> inWater(ReferenceTables tables) {
+        Electrolytes electrolytes = new Electrolytes(tables.acidConstants());
         Map<String, InWater> known = new LinkedHashMap<>();
-        dissolved.forEach((plain, formula) -> InWater.of(formula, tables).ifPresent(w -> known.put(plain, w)));
+        dissolved.forEach((plain, formula) -> electrolytes.of(formula).ifPresent(w -> known.put(plain, w)));
         return known;
     }
 
