@@ -1,7 +1,6 @@
 package tarewright.procedure.resolve;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import tarewright.derivation.Figure;
 import tarewright.procedure.declare.ApparatusItem;
 import tarewright.quantity.Dimension;
@@ -56,10 +55,6 @@ final class Kit {
     static double standardUncertainty(Typed typed) {
         double halfWidth = typed.plusMinusSi().orElse(typed.lastDigit() * typed.unit().factor() / 2);
         return halfWidth / Math.sqrt(3);
-    }
-
-    static OptionalDouble division(Optional<ApparatusItem> item) {
-        return item.isPresent() ? item.get().division() : OptionalDouble.empty();
     }
 
     static String shown(Typed typed) {

@@ -9,7 +9,6 @@ import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaResult;
 import tarewright.chemistry.Substance;
 import tarewright.procedure.declare.Procedure;
-import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.resolve.Meaning.Circumstance;
 import tarewright.tables.ReferenceTables;
 import tarewright.text.Spelling;
@@ -49,7 +48,10 @@ final class Names {
 
     private Meaning wrap(String text, String before) {
         Meaning inner = meaning(text.substring(before.length()));
-        if (inner instanceof Meaning.Unknown || inner instanceof Meaning.BadFormula) {
+        if (inner instanceof Meaning.BadFormula bad) {
+            return new Meaning.BadFormula(bad.trouble(), before.length() + bad.offset());
+        }
+        if (inner instanceof Meaning.Unknown) {
             return inner;
         }
         return before.startsWith("blank") ? new Meaning.Blank(inner) : new Meaning.Working(inner);
@@ -124,23 +126,19 @@ final class Names {
 
     /** Names that would do in the place of one that does not. */
     private List<String> near(String text) {
-        int of = text.indexOf(" of ");
         List<String> blocks = allNames();
-        if (of > 0) {
+        List<String> properties = new ArrayList<>(List.of("label", "ratio", "heat", "temperature rise", "working"));
+        List.of(Property.values()).forEach(p -> properties.add(p.words()));
+        for (int of = text.indexOf(" of "); of > 0; of = text.indexOf(" of ", of + 1)) {
             String property = text.substring(0, of);
             String name = text.substring(of + 4);
-            List<String> properties = new ArrayList<>(List.of("label", "ratio", "heat", "temperature rise", "working"));
-            List.of(Property.values()).forEach(p -> properties.add(p.words()));
-            List<String> found = new ArrayList<>();
             if (blocks.contains(name)) {
                 List<String> meant = OTHER_WORDS.getOrDefault(property.toLowerCase(Locale.ROOT), Spelling.near(property, properties));
-                meant.forEach(p -> found.add(p + " of " + name));
-            } else if (properties.contains(property)) {
-                Spelling.near(name, blocks).forEach(b -> found.add(property + " of " + b));
-            } else {
-                Spelling.near(text, blocks).forEach(found::add);
+                return meant.stream().map(p -> p + " of " + name).toList();
             }
-            return found;
+            if (properties.contains(property)) {
+                return Spelling.near(name, blocks).stream().map(b -> property + " of " + b).toList();
+            }
         }
         return Spelling.near(text, blocks);
     }
@@ -153,10 +151,5 @@ final class Names {
         procedure.readings().forEach(r -> all.add(r.name()));
         procedure.reactions().forEach(r -> all.add(r.name()));
         return all;
-    }
-
-    /** A quantity by name, or the names near it. */
-    Optional<QuantityBlock> quantity(String name) {
-        return procedure.quantity(name);
     }
 }

@@ -20,7 +20,6 @@ import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.QuantityBlock.Role;
 import tarewright.procedure.declare.ReactionBlock;
 import tarewright.tables.ReferenceTables;
-import tarewright.text.Span;
 import tarewright.text.Spelling;
 
 /** Sorts the blocks into the pots of the reactions. */
@@ -224,9 +223,5 @@ final class Pots {
                 leftOvers.stream().filter(p -> p.reaction().name().equals(key.reaction()) && inside.stream().anyMatch(
                         q -> q.block().rule() instanceof AmountRule.For goal && goal.leftOver() && goal.target().equals(p.block().name()))).toList())));
         return gathered;
-    }
-
-    static Span placeOf(QuantityBlock block) {
-        return block.block().nameSpan();
     }
 }

@@ -11,7 +11,6 @@ import java.util.Set;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
-import tarewright.derivation.Supplied;
 import tarewright.derivation.Symbol;
 import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.At;
@@ -95,14 +94,25 @@ final class Worksheet {
 
     /** The same reading with another value: what was really there was so much more, and the instrument is no better and no worse. */
     private static Figure supplied(Figure read, double value) {
-        Optional<Rounding> rounding = Supplied.rounding(read);
-        if (rounding.isEmpty()) {
+        Figure made = asRead(read);
+        if (!(made.step() instanceof Step.Read step)) {
             return read;
         }
-        Figure more = Figure.given(Symbol.words("supplied"), read.unit(), value - read.value(), new Origin.Expected());
-        Figure truth = Figure.of(read.symbol(), read.unit(), new Step.Sum(List.of(new Step.Term(1, read), new Step.Term(1, more))));
-        Figure other = Figure.of(read.symbol(), read.unit(), new Step.Read(truth, rounding.get()));
+        Figure more = Figure.given(Symbol.words("supplied"), read.unit(), value - step.truth().value(), new Origin.Expected());
+        Figure there = Figure.of(read.symbol(), read.unit(), new Step.Sum(List.of(new Step.Term(1, step.truth()), new Step.Term(1, more))));
+        Figure other = Figure.of(read.symbol(), read.unit(), new Step.Read(there, step.rounding())).uncertain(made.ownUncertainty());
         return read.decimals().isPresent() ? other.shownTo(read.decimals().getAsInt()) : other;
+    }
+
+    /** The figure whose step is the reading itself, under whatever name. */
+    private static Figure asRead(Figure read) {
+        return read.step() instanceof Step.Same same ? asRead(same.other()) : read;
+    }
+
+    /** What was really there when it was read: the error of that reading is in no other. */
+    private static Figure there(ResolvedReading reading) {
+        Figure read = reading.each().isEmpty() ? reading.value() : reading.each().get(0);
+        return asRead(read).step() instanceof Step.Read step ? step.truth() : read;
     }
 
     private static Figure mean(ReadingBlock block, List<Figure> each) {
@@ -142,7 +152,7 @@ final class Worksheet {
         return lookups.figure(expected.names.meaning(of.value()), of.value(), of.at());
     }
 
-    /** The first of two readings whose difference is measured is the second and what lies between them. */
+    /** The first of two readings whose difference is measured shows what the second did and what lies between them. */
     private Optional<Figure> asFirstOfDifference(ReadingBlock block) {
         if (block.of().isPresent()) {
             return Optional.empty();
@@ -152,7 +162,7 @@ final class Worksheet {
         return user.flatMap(u -> expected.procedure.reading(u.difference().get().second().value())).flatMap(this::reading).flatMap(second -> {
             At<String> of = user.get().of().get();
             return new Lookups(expected, this).figure(expected.names.meaning(of.value()), of.value(), of.at()).map(between -> Figure.of(
-                    Symbol.words(block.name()), second.value().unit(), new Step.Sum(List.of(new Step.Term(1, second.value()), new Step.Term(1, between)))));
+                    Symbol.words(block.name()), second.value().unit(), new Step.Sum(List.of(new Step.Term(1, there(second)), new Step.Term(1, between)))));
         });
     }
 
