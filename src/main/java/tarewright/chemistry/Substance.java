@@ -2,6 +2,7 @@ package tarewright.chemistry;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A substance as it stands in a bottle. A hydrate is a substance of its own.
@@ -20,6 +21,12 @@ public record Substance(String id, String name, List<String> synonyms, Optional<
         Optional<String> casNumber, Optional<Density> density, String note, Provenance provenance) {
     public Substance {
         synonyms = List.copyOf(synonyms);
+    }
+
+    /** The same with one synonym more. */
+    public Substance alsoCalled(String synonym) {
+        return new Substance(id, name, Stream.concat(synonyms.stream(), Stream.of(synonym)).toList(), formula, state, casNumber, density, note,
+                provenance);
     }
 
     /**

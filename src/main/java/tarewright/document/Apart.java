@@ -25,6 +25,10 @@ final class Apart {
         boolean within = clash.first() == clash.second();
         return draft.say(within ? "apart.within" : "apart.pair", "first", clash.first().name(), "second", clash.second().name(),
                 "how", draft.say("apart." + clash.severity().name().toLowerCase(Locale.ROOT).replace('_', '-')),
-                "hazard", clash.rule().hazard(), "products", clash.rule().products(), "advice", clash.rule().advice());
+                "hazard", phrase(clash.rule().hazard()), "products", phrase(clash.rule().products()), "advice", phrase(clash.rule().advice()));
+    }
+
+    private String phrase(String english) {
+        return draft.tables().phrase(english);
     }
 }

@@ -79,6 +79,6 @@ record Bench(OnTheBench things, List<Bottle> bottles, List<Bottle> made) {
         List<Text> formula = List.of(draft.formula(species.formula()));
         boolean masked = draft.disguise(species.formula()).isPresent();
         return block.map(q -> new Labels(draft).name(q.block()))
-                .orElseGet(() -> masked ? formula : substance.<List<Text>>map(s -> Text.words(s.name())).orElse(formula));
+                .orElseGet(() -> masked ? formula : substance.<List<Text>>map(s -> Text.words(draft.called(s.name()))).orElse(formula));
     }
 }

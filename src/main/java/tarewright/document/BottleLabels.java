@@ -92,11 +92,11 @@ final class BottleLabels {
         if (!verdict.known()) {
             statements.add(0, unknown.apply(verdict));
         } else if (verdict.harmless()) {
-            statements.add(draft.say("hazard.basis-harmless", "rules", rules.ruleSet().title()));
+            statements.add(draft.say("hazard.basis-harmless", "rules", draft.tables().phrase(rules.ruleSet().title())));
         }
         List<String> lines = new ArrayList<>(foot);
         if (!small.omitted().isEmpty()) {
-            lines.add(draft.say("label.reduced", "clauses", small.omitted().stream().map(o -> o.by().clause()).distinct()
+            lines.add(draft.say("label.reduced", "clauses", small.omitted().stream().map(o -> draft.tables().phrase(o.by().clause())).distinct()
                     .collect(Collectors.joining("; "))));
         }
         lines.add(draft.procedure().procedure().front().code());
@@ -107,7 +107,8 @@ final class BottleLabels {
     /** What is not known by its own name, unless that could tell what the students find out. */
     private String unknown(Verdict verdict, String instead) {
         boolean masked = draft.procedure().quantities().stream().anyMatch(q -> new Labels(draft).isMasked(q.block()));
-        String parts = verdict instanceof Unknown unknown && !masked ? String.join(", ", unknown.parts()) : instead;
+        String parts = verdict instanceof Unknown unknown && !masked
+                ? unknown.parts().stream().map(draft::called).collect(Collectors.joining(", ")) : instead;
         return draft.say("hazard.unknown", "parts", parts);
     }
 

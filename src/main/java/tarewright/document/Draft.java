@@ -11,6 +11,7 @@ import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaResult;
 import tarewright.chemistry.ShownFormula;
 import tarewright.derivation.Figure;
+import tarewright.derivation.Symbol;
 import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.QuantityBlock;
@@ -18,23 +19,53 @@ import tarewright.procedure.declare.ReactionBlock;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.wording.DocumentWords;
 import tarewright.wording.Numbers;
+import tarewright.wording.Quantities;
 import tarewright.wording.Spoken;
+import tarewright.wording.TableWords;
 
 /**
  * What all parts of one document share: the procedure, the words, and what its reader may see.
  *
  * @param open whether everything may be seen; if not, secrets are kept
  */
-record Draft(Resolved procedure, DocumentWords words, Numbers numbers, Typeset typeset, Prose prose, Secrets secrets,
+record Draft(Resolved procedure, DocumentWords words, TableWords tables, Numbers numbers, Typeset typeset, Prose prose, Secrets secrets,
         boolean open) {
+    private static final String RECALLED = " (memory)";
+
     /** @param open whether its reader may see everything */
     static Draft of(Resolved procedure, boolean open) {
         String language = procedure.setting().language();
         DocumentWords words = DocumentWords.in(language);
-        Typeset typeset = new Typeset(new Spoken(procedure.tables().substances(), procedure.tables().elements(), words));
+        TableWords tables = TableWords.in(language);
+        Quantities quantities = Quantities.in(language);
+        Typeset typeset = new Typeset(new Spoken(procedure.tables().substances(), procedure.tables().elements(), words, tables),
+                symbol -> quantities.said(named(procedure, tables, symbol)));
         Secrets secrets = Secrets.of(procedure);
-        return new Draft(procedure, words, Numbers.in(language), typeset,
+        return new Draft(procedure, words, tables, Numbers.in(language), typeset,
                 new Prose(formulas(procedure), secrets.shownFormulas(), f -> open ? Optional.empty() : secrets.shownAs(f), typeset), secrets, open);
+    }
+
+    /** A symbol that belongs to what the program took from a table, under its name in the document's language. */
+    private static Symbol named(Resolved procedure, TableWords tables, Symbol symbol) {
+        boolean authors = procedure.procedure().quantity(symbol.of()).isPresent() || procedure.procedure().stock(symbol.of()).isPresent();
+        return symbol.kind() != Symbol.Kind.NAME || authors ? symbol : Symbol.ofName(symbol.letter(), tables.name(symbol.of()));
+    }
+
+    /** What a substance is called here: the one place where a document asks for it. @param english its name in the tables */
+    String called(String english) {
+        return tables.name(english);
+    }
+
+    /** The same for what an author named: the table's name, else her own words. */
+    String called(Matter matter) {
+        return called(matter.name());
+    }
+
+    /** A source of the tables; titles of works stay as they are. */
+    String source(String english) {
+        boolean recalled = english.endsWith(RECALLED);
+        String source = tables.phrase(recalled ? english.substring(0, english.length() - RECALLED.length()) : english);
+        return recalled ? say("source.recalled", "source", source) : source;
     }
 
     /** Every formula that the procedure uses. */

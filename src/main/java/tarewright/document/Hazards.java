@@ -48,7 +48,7 @@ final class Hazards {
         }
         if (remarks) {
             String key = !verdict.known() ? "hazard.basis-rest" : verdict.harmless() ? "hazard.basis-harmless" : "hazard.basis";
-            said.add(draft.say(key, "rules", verdict.ruleSet().title()));
+            said.add(draft.say(key, "rules", draft.tables().phrase(verdict.ruleSet().title())));
             verdict.remarks().forEach(r -> said.add(remark(r, bottle)));
             if (!bottle.masked()) {
                 verdict.nearLimits().stream().filter(NearLimit::stricterTaken)
@@ -61,7 +61,7 @@ final class Hazards {
     /** That something in it is not known, and what. */
     String unknown(Bottle bottle) {
         String parts = bottle.masked() || !(bottle.verdict() instanceof Unknown) ? Plain.of(bottle.name())
-                : String.join(", ", ((Unknown) bottle.verdict()).parts());
+                : ((Unknown) bottle.verdict()).parts().stream().map(draft::called).collect(Collectors.joining(", "));
         return draft.say("hazard.unknown", "parts", parts);
     }
 
@@ -69,8 +69,8 @@ final class Hazards {
         String key = "remark." + remark.about().name().toLowerCase(Locale.ROOT).replace('_', '-');
         // Where a hydrate is to be found out, the row that was taken for its dry salt would name it.
         boolean disguised = draft.procedure().quantities().stream().anyMatch(q -> q.block().shownAs().isPresent());
-        String substance = bottle.masked() || disguised ? Plain.of(bottle.name()) : remark.details().get(0);
-        String more = remark.details().stream().skip(1).collect(Collectors.joining(", "));
+        String substance = bottle.masked() || disguised ? Plain.of(bottle.name()) : draft.called(remark.details().get(0));
+        String more = remark.details().stream().skip(1).map(draft.tables()::phrase).map(draft::called).collect(Collectors.joining(", "));
         boolean restricted = remark.about() == Remark.About.RESTRICTED;
         return draft.say(key, "substance", substance, "more", restricted
                 ? draft.say("restriction." + more.toLowerCase(Locale.ROOT).replace('_', '-')) : more);

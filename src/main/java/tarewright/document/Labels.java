@@ -32,8 +32,8 @@ final class Labels {
         }
         Optional<Matter> matter = matter(bottle);
         Optional<Text> disguise = matter.flatMap(m -> draft.disguise(m.formula())).map(draft.typeset()::shown);
-        return disguise.map(List::of).orElseGet(() -> draft.prose().of(matter.map(Matter::name)
-                .or(() -> bottle.mixture().map(m -> m.value().name())).orElse(bottle.name())));
+        return disguise.map(List::of).orElseGet(() -> draft.prose().of(matter.map(draft::called)
+                .or(() -> bottle.mixture().map(m -> draft.called(m.value().name()))).orElse(bottle.name())));
     }
 
     /** The strength as the author typed it; none where it is to be found, or where there is none. */

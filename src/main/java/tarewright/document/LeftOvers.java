@@ -46,7 +46,8 @@ final class LeftOvers {
         if (container.advice().keepAlkaline()) {
             said.add(draft.say("waste.keep-alkaline"));
         }
-        container.clashes().forEach(c -> said.add(draft.say("waste.clash", "hazard", c.rule().hazard(), "products", c.rule().products())));
+        container.clashes().forEach(c -> said.add(draft.say("waste.clash", "hazard", draft.tables().phrase(c.rule().hazard()),
+                "products", draft.tables().phrase(c.rule().products()))));
         List<Text> name = draft.prose().of(container.said() ? container.into() : draft.say("waste.container." + container.into()));
         return draft.compose("waste.container-line", Map.of("into", List.of(new Text.Strong(name)),
                 "said", draft.prose().of(String.join(" ", said))));
@@ -79,7 +80,7 @@ final class LeftOvers {
             if (never && reason.rule().sink() != WasteRule.Sink.NEVER) {
                 continue;
             }
-            String text = draft.words().find("waste.rule." + reason.rule().id()).orElse(reason.rule().text());
+            String text = draft.tables().phrase(reason.rule().text());
             String key = reason.rule().sink() == WasteRule.Sink.NEVER ? "waste.advice-never" : "waste.advice";
             Set<WasteRule.Kind> telling = Set.of(WasteRule.Kind.ELEMENT, WasteRule.Kind.CODE, WasteRule.Kind.UNKNOWN);
             said.add(reason.found().isEmpty() || !telling.contains(reason.rule().kind()) ? draft.say(key, "text", text)
@@ -89,9 +90,9 @@ final class LeftOvers {
 
     private Optional<String> recipe(WasteContainer container) {
         return container.advice().neutralising().map(recipe -> {
-            String substance = rules.substances().byId(recipe.with().substance()).map(SubstanceHazards::name).orElse(recipe.with().substance());
+            String substance = rules.substances().byId(recipe.with().substance()).map(SubstanceHazards::name).map(draft::called).orElse(recipe.with().substance());
             String key = isKept(container) ? "waste.neutralise-some" : recipe.isPinch(1) ? "waste.neutralise-pinch" : "waste.neutralise-much";
-            return draft.say(key, "substance", substance, "how", recipe.with().text(), "mass", about(recipe.mass().in(GRAM).shownValue(), GRAM),
+            return draft.say(key, "substance", substance, "how", draft.tables().phrase(recipe.with().text()), "mass", about(recipe.mass().in(GRAM).shownValue(), GRAM),
                     "from", (int) WasteAdvice.STOP_FROM, "to", (int) WasteAdvice.STOP_TO);
         });
     }

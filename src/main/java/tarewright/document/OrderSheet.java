@@ -137,7 +137,7 @@ final class OrderSheet {
         }
         Labels labels = new Labels(draft);
         var block = ((Draw.Thing.Block) draw.thing()).block();
-        return labels.matter(block).filter(m -> block.labelAs().isPresent()).map(m -> draft.prose().of(m.name())).orElseGet(() -> labels.label(block));
+        return labels.matter(block).filter(m -> block.labelAs().isPresent()).map(m -> draft.prose().of(draft.called(m))).orElseGet(() -> labels.label(block));
     }
 
     private List<Text> title(String procedure) {

@@ -226,7 +226,7 @@ final class PrepSheet implements Filling {
     private List<Text> name(Provision provision) {
         List<Text> label = labels.label(provision.source().block());
         boolean masked = provision.source().block().labelAs().isPresent();
-        Optional<String> really = labels.matter(provision.source().block()).map(m -> m.name()).filter(n -> masked && !Plain.of(label).contains(n));
+        Optional<String> really = labels.matter(provision.source().block()).map(draft::called).filter(n -> masked && !Plain.of(label).contains(n));
         return really.isEmpty() ? label : draft.compose("prep.really", Map.of("label", label, "name", draft.prose().of(really.get())));
     }
 

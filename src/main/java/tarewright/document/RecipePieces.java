@@ -66,7 +66,7 @@ final class RecipePieces {
         Map<String, Bottle> all = new java.util.LinkedHashMap<>();
         for (Recipe recipe : recipes.recipes()) {
             if (known(recipe).isEmpty()) {
-                all.putIfAbsent(recipe.from().name(), new Bottle(draft.prose().of(recipe.from().name()), List.of(), List.of(), verdict(recipe), false,
+                all.putIfAbsent(recipe.from().name(), new Bottle(draft.prose().of(draft.called(recipe.from().name())), List.of(), List.of(), verdict(recipe), false,
                         List.of(), Optional.empty()));
             }
         }
@@ -93,10 +93,10 @@ final class RecipePieces {
         String statements = Stream.concat(verdict.statements().stream(), verdict.supplemental().stream())
                 .map(s -> draft.say("hazard.statement", "code", s.code(), "text", s.printed())).collect(Collectors.joining(". "));
         if (!verdict.known()) {
-            statements = (draft.say("hazard.unknown", "parts", recipe.from().name()) + " " + statements).strip();
+            statements = (draft.say("hazard.unknown", "parts", draft.called(recipe.from().name())) + " " + statements).strip();
         }
         String wear = new Protection(rules).of(List.of(verdict), Set.of()).stream().filter(m -> WORN.contains(m.rule().measure()))
-                .map(m -> draft.words().find("wall." + m.rule().measure()).orElse(m.rule().text())).distinct().collect(Collectors.joining("; "));
+                .map(m -> draft.words().find("wall." + m.rule().measure()).orElseGet(() -> draft.tables().phrase(m.rule().text()))).distinct().collect(Collectors.joining("; "));
         return Optional.of(new Piece.Caution(draft.say("caution." + level), List.of("danger", "warning", "caution").indexOf(level), source(recipe.from()),
                 Text.words(statements), wear.isEmpty() ? List.of() : Text.words(wear + ".")));
     }
@@ -238,7 +238,7 @@ final class RecipePieces {
     /** As on its label; a hydrate with its formula, since another one would need another mass. */
     static List<Text> source(Draft draft, Ingredient from) {
         Optional<QuantityBlock> block = from.kind() == Ingredient.Kind.BLOCK ? draft.procedure().procedure().quantity(from.name()) : Optional.empty();
-        List<Text> name = block.map(new Labels(draft)::label).orElseGet(() -> draft.prose().of(from.name()));
+        List<Text> name = block.map(new Labels(draft)::label).orElseGet(() -> draft.prose().of(draft.called(from.name())));
         Optional<String> typed = from.stock().flatMap(StockBlock::strength).map(s -> s.at().text())
                 .or(() -> from.stock().flatMap(StockBlock::purity).map(p -> p.at().text()));
         boolean hydrate = !from.formula().sameComposition(from.formula().anhydrous());

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import tarewright.chemistry.Confidence;
+import tarewright.chemistry.Substance;
 import tarewright.derivation.Figure;
 import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.At;
+import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.Notes.CautionBlock;
 import tarewright.procedure.declare.Notes.WasteBlock;
 import tarewright.procedure.resolve.Property;
@@ -111,6 +114,10 @@ final class SafetySheet {
         return List.of(draft.heading(2, "heading.waste"), new Piece.Bullets(items));
     }
 
+    private String phrase(String english) {
+        return draft.tables().phrase(english);
+    }
+
     /** What this panel rests on, and what it is not. */
     private List<Piece> basis() {
         RuleSet set = country.rules().ruleSet();
@@ -118,11 +125,11 @@ final class SafetySheet {
         items.add(List.of(draft.paragraph("safety.local-rules")));
         items.add(List.of(draft.paragraph("safety.data-sheets")));
         items.add(List.of(draft.paragraph("safety.no-assessment")));
-        items.add(List.of(draft.paragraph("safety.rule-set", "title", set.title(), "edition", set.edition(), "note",
-                set.note())));
+        items.add(List.of(draft.paragraph("safety.rule-set", "title", phrase(set.title()), "edition", phrase(set.edition()), "note",
+                phrase(set.note()))));
         String code = draft.procedure().setting().country();
         if (!country.own() && !code.isEmpty()) {
-            items.add(List.of(draft.paragraph("safety.not-own-rules", "country", code, "title", set.title())));
+            items.add(List.of(draft.paragraph("safety.not-own-rules", "country", code, "title", phrase(set.title()))));
         }
         List<String> memory = bench.verdicts().stream()
                 .flatMap(v -> Stream.concat(v.statements().stream(), v.supplemental().stream()))
@@ -130,6 +137,19 @@ final class SafetySheet {
         if (!memory.isEmpty()) {
             items.add(List.of(draft.paragraph("safety.words-from-memory", "codes", String.join(", ", memory))));
         }
+        names("safety.names-from-memory", draft.tables()::isUnproven).ifPresent(items::add);
+        names("safety.names-lacking", draft.tables()::lacks).ifPresent(items::add);
         return List.of(draft.heading(2, "heading.basis"), new Piece.Bullets(items));
+    }
+
+    /** Names of substances of which something must be said; none that the page keeps from its reader. */
+    private Optional<List<Piece>> names(String key, Predicate<String> which) {
+        Labels labels = new Labels(draft);
+        Stream<String> taken = bench.things().taken().stream().map(t -> t.source().block()).filter(b -> b.labelAs().isEmpty() && !labels.isMasked(b))
+                .flatMap(b -> labels.matter(b).stream()).map(Matter::name);
+        Stream<String> made = bench.things().made().stream().filter(m -> m.block().isEmpty() && draft.disguise(m.species().formula()).isEmpty())
+                .flatMap(m -> m.substance().stream()).map(Substance::name);
+        List<String> names = Stream.concat(taken, made).filter(which).map(draft::called).distinct().sorted().toList();
+        return names.isEmpty() ? Optional.empty() : Optional.of(List.of(draft.paragraph(key, "names", String.join(", ", names))));
     }
 }

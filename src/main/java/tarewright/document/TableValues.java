@@ -67,7 +67,7 @@ final class TableValues {
         Grid grid = new Grid(draft, "").words("values.symbol").numbers("values.value").words("values.source");
         List<Value> all = new ArrayList<>(values.values());
         for (Value value : all) {
-            String publication = value.source().split("; ", 2)[0];
+            String publication = draft.source(value.source().split("; ", 2)[0]);
             String source = value.proven() ? publication : draft.say("values.from-memory", "source", publication);
             grid.row(draft.typeset().symbol(value.figure().symbol()), Text.words(draft.numbers().printed(value.figure())),
                     Text.words(source));

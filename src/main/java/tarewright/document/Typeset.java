@@ -3,6 +3,7 @@ package tarewright.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import tarewright.chemistry.BalancedEquation;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaPart;
@@ -18,9 +19,12 @@ final class Typeset {
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
     private final Spoken spoken;
+    private final UnaryOperator<Symbol> said;
 
-    Typeset(Spoken spoken) {
+    /** @param said a symbol in the words of the document's language */
+    Typeset(Spoken spoken, UnaryOperator<Symbol> said) {
         this.spoken = spoken;
+        this.said = said;
     }
 
     /** How a formula is shown where its own must not be: the number of a hydrate that the students find. */
@@ -118,7 +122,8 @@ final class Typeset {
     }
 
     /** {@code n(Mg)}: the letter of the quantity in italics, the formula set as one. */
-    List<Text> symbol(Symbol symbol) {
+    List<Text> symbol(Symbol english) {
+        Symbol symbol = said.apply(english);
         List<Text> set = new ArrayList<>();
         boolean letters = symbol.kind() != Symbol.Kind.WORDS && isLetters(symbol.letter());
         if (letters) {

@@ -28,7 +28,7 @@ final class WasteWords {
         }
         waste.neutraliseWith().ifPresent(m -> {
             Typeset.join(set, set.isEmpty() ? "" : " ");
-            Typeset.append(set, draft.compose("waste.neutralise", Map.of("substance", Text.words(m.value().name()))));
+            Typeset.append(set, draft.compose("waste.neutralise", Map.of("substance", Text.words(draft.called(m.value())))));
         });
         return set;
     }

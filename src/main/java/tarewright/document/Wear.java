@@ -56,7 +56,7 @@ final class Wear {
     }
 
     private String text(Measure measure) {
-        return draft.words().find("wear." + measure.rule().id()).orElse(measure.rule().text());
+        return draft.tables().phrase(measure.rule().text());
     }
 
     private String reasons(Measure measure) {

@@ -81,7 +81,7 @@ final class Workings {
         if (line.rounded().isPresent()) {
             return rounding(line.figure()).orElse("");
         }
-        return line.figure().step() instanceof Step.Relation relation ? draft.say("working.source", "source", relation.source())
+        return line.figure().step() instanceof Step.Relation relation ? draft.say("working.source", "source", draft.source(relation.source()))
                 : "";
     }
 

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import tarewright.document.Piece;
+import tarewright.wording.TableWords;
 
 /**
  * Drawings as markup for a template, each with the words that stand in for it: the packed pictograms and signs, and those of a
@@ -20,12 +21,12 @@ final class Pictures {
         this.medium = medium;
     }
 
-    /** A GHS pictogram by its code. Its stand-in is the code and the symbol's English name, marked as English. */
-    Map<String, Object> pictogram(String code) {
+    /** A GHS pictogram by its code. Its stand-in is the code and the symbol's name; one that the language lacks is English and marked as that. */
+    Map<String, Object> pictogram(String code, TableWords words) {
         String clean = SafeXml.clean(code);
         SafeSvg picture = Packed.has(path(code)) ? packed(code) : packed("GHS00");
-        String spoken = clean + ": " + picture.title();
-        return Map.of("code", clean, "picture", markup(picture.markup("pictogram", "", spoken, "en", medium)));
+        String spoken = clean + ": " + words.phrase(picture.title());
+        return Map.of("code", clean, "picture", markup(picture.markup("pictogram", "", spoken, words.isOther(picture.title()) ? "" : "en", medium)));
     }
 
     /** An ISO 7010 sign by its code, or the general sign of its kind where we have not drawn it. */

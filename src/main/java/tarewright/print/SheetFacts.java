@@ -12,6 +12,7 @@ import java.util.Optional;
 import tarewright.document.Piece;
 import tarewright.document.Sheet;
 import tarewright.document.Text;
+import tarewright.wording.TableWords;
 
 /**
  * A sheet as a template sees it: maps, lists, text and truth values, never a number.
@@ -31,6 +32,7 @@ final class SheetFacts {
     private final List<Object> bookmarks = new ArrayList<>();
     private int deepestHeading = 1;
     private Sheet.Paper paper = Sheet.Paper.A4;
+    private TableWords words = TableWords.in("en");
 
     SheetFacts(Pictures pictures) {
         this.pictures = pictures;
@@ -40,6 +42,7 @@ final class SheetFacts {
         bookmarks.clear();
         deepestHeading = 1;
         paper = sheet.paper();
+        words = TableWords.in(sheet.language());
         Map<String, Object> facts = fields(sheet);
         facts.put("kind", sheet.kind().word());
         facts.put("bookmarks", List.copyOf(bookmarks));
@@ -168,7 +171,7 @@ final class SheetFacts {
         } else if (record instanceof Piece.Signs signs) {
             fields.put("columns", Aside.columns(signs).stream().map(this::values).toList());
         } else if (record instanceof Piece.WallMark mark) {
-            fields.put("picture", pictures.pictogram(mark.code()).get("picture"));
+            fields.put("picture", pictures.pictogram(mark.code(), words).get("picture"));
         } else if (record instanceof Piece.Graph graph) {
             fields.putAll(new GraphDrawing(graph).facts(pictures));
         } else if (record instanceof Piece.Drawing drawing) {
@@ -197,7 +200,7 @@ final class SheetFacts {
 
     /** Where nothing is known, the general warning sign: an unknown substance never looks like a harmless one. */
     private List<Map<String, Object>> pictograms(List<String> codes, boolean known) {
-        return (known || !codes.isEmpty() ? codes : List.of("W001")).stream().map(pictures::pictogram).toList();
+        return (known || !codes.isEmpty() ? codes : List.of("W001")).stream().map(code -> pictures.pictogram(code, words)).toList();
     }
 
     private List<Object> steps(Piece.Steps steps) {

@@ -13,6 +13,7 @@ import tarewright.chemistry.FormationEnthalpies;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.GasSolubility;
 import tarewright.chemistry.SaltSolubility;
+import tarewright.chemistry.Substance;
 import tarewright.chemistry.Substances;
 import tarewright.chemistry.Virial;
 import tarewright.finding.Found;
@@ -73,6 +74,22 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
     /** Every row that is from memory: unproven, and to be marked where it is printed. */
     public List<Unproven> unproven() {
         return Unproven.in(this);
+    }
+
+    /**
+     * These for a procedure in a language: its names of substances can be typed beside the English ones. What is found, and every datum of it,
+     * is the same in every language.
+     *
+     * @param language BCP 47
+     */
+    public ReferenceTables in(String language) {
+        if (!Translations.known(language)) {
+            return this;
+        }
+        Translations translations = Translations.into(language);
+        List<Substance> named = substances.all().stream().map(s -> translations.name(s.name()).map(t -> s.alsoCalled(t.text())).orElse(s)).toList();
+        return new ReferenceTables(elements, new Substances(named), densities, strengths, gasSolubilities, virials, flammableLimits, enthalpies,
+                saltSolubilities, acidConstants, practice);
     }
 
     /**

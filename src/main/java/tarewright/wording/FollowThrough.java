@@ -24,11 +24,13 @@ public final class FollowThrough {
     private static final int EACH_SIDE = 3;
 
     private final Numbers numbers;
+    private final Quantities words;
     private final Set<Figure> readings = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<ResolvedReading> all;
 
-    private FollowThrough(Numbers numbers, List<ResolvedReading> all) {
+    private FollowThrough(Numbers numbers, Quantities words, List<ResolvedReading> all) {
         this.numbers = numbers;
+        this.words = words;
         this.all = all;
         all.forEach(r -> {
             readings.add(r.value());
@@ -38,7 +40,7 @@ public final class FollowThrough {
 
     /** For the readings of a procedure, in a language. */
     public static FollowThrough of(Resolved procedure, String language) {
-        return new FollowThrough(Numbers.in(language), procedure.readings());
+        return new FollowThrough(Numbers.in(language), Quantities.in(language), procedure.readings());
     }
 
     /** The formula; none for an answer that no reading goes into. */
@@ -57,7 +59,7 @@ public final class FollowThrough {
             return figure.symbol().plain();
         }
         if (!depends(figure)) {
-            return numbers.plain(figure);
+            return numbers.plainIn(figure);
         }
         Step step = figure.step();
         if (step instanceof Step.Same same) {
@@ -75,12 +77,12 @@ public final class FollowThrough {
             return top ? text : "(" + text + ")";
         }
         if (step instanceof Step.Extreme extreme) {
-            return (extreme.least() ? "smallest of " : "largest of ") + "(" + String.join("; ", extreme.from().stream().map(f -> expand(f, true)).toList()) + ")";
+            return (extreme.least() ? words.smallestOf() : words.largestOf()) + " (" + String.join("; ", extreme.from().stream().map(f -> expand(f, true)).toList()) + ")";
         }
         if (step instanceof Step.Relation relation) {
-            return relation.name() + " at " + String.join("; ", relation.from().stream().map(f -> expand(f, false)).toList());
+            return words.relation(relation.name()) + " " + words.at() + " " + String.join("; ", relation.from().stream().map(f -> expand(f, false)).toList());
         }
-        return numbers.plain(figure);
+        return numbers.plainIn(figure);
     }
 
     private String product(Step.Product product) {
@@ -88,7 +90,7 @@ public final class FollowThrough {
         List<String> below = new ArrayList<>();
         Coefficient share = Coefficient.of(product.coefficient());
         if (share.above() != 1) {
-            above.add(numbers.plainNumber(share.above()));
+            above.add(numbers.localised(numbers.plainNumber(share.above())));
         }
         if (share.below() != 1) {
             below.add(Integer.toString(share.below()));
@@ -115,7 +117,7 @@ public final class FollowThrough {
         if (!offset) {
             return expand(figure, false);
         }
-        return depends(figure) ? "(" + expand(figure, false) + " + 273.15 K)" : Digits.decimals(figure.value(), 2) + " K";
+        return depends(figure) ? "(" + expand(figure, false) + " + " + numbers.localised("273.15") + " K)" : numbers.localised(Digits.decimals(figure.value(), 2)) + " K";
     }
 
     private String sum(Step.Sum sum) {
@@ -123,7 +125,7 @@ public final class FollowThrough {
         for (Term term : sum.terms()) {
             boolean minus = term.coefficient() < 0;
             double size = Math.abs(term.coefficient());
-            String each = (size == 1 ? "" : numbers.plainNumber(size) + " × ") + expand(term.figure(), false);
+            String each = (size == 1 ? "" : numbers.localised(numbers.plainNumber(size)) + " × ") + expand(term.figure(), false);
             text.append(text.length() == 0 ? minus ? "−" : "" : minus ? " − " : " + ").append(each);
         }
         return text.toString();

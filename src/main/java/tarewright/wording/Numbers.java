@@ -57,6 +57,11 @@ public final class Numbers {
         return localised(digits(figure));
     }
 
+    /** A figure with its unit, plain but for the language's decimal mark. */
+    public String plainIn(Figure figure) {
+        return plain(figure).replace('.', mark);
+    }
+
     /** A value in a unit to a number of decimals, plain. @param value in the unit */
     public String plain(double value, Unit unit, int decimals) {
         return plainUnit(unsigned(Digits.decimals(value, decimals)), unit);

@@ -22,8 +22,10 @@ public final class Spoken {
     private final Substances substances;
     private final Elements elements;
     private final DocumentWords words;
+    private final TableWords tables;
 
-    public Spoken(Substances substances, Elements elements, DocumentWords words) {
+    public Spoken(Substances substances, Elements elements, DocumentWords words, TableWords tables) {
+        this.tables = tables;
         this.substances = substances;
         this.elements = elements;
         this.words = words;
@@ -69,14 +71,14 @@ public final class Spoken {
     private Optional<String> named(Formula formula, Optional<State> state) {
         Optional<Substance> found = state.flatMap(s -> substances.of(formula, s))
                 .or(() -> substances.of(formula).stream().findFirst());
-        return found.map(Substance::name).or(() -> ionOfOneElement(formula));
+        return found.map(Substance::name).map(tables::name).or(() -> ionOfOneElement(formula));
     }
 
     private Optional<String> ionOfOneElement(Formula formula) {
         List<FormulaPart> parts = formula.parts();
         boolean one = parts.size() == 2 && parts.get(0).kind() == FormulaPart.Kind.SYMBOL
                 && parts.get(1).kind() == FormulaPart.Kind.SUPERSCRIPT;
-        return one ? elements.symbol(parts.get(0).text()).map(Element::name).map(name -> name + " " + charge(parts.get(1).text()))
+        return one ? elements.symbol(parts.get(0).text()).map(Element::name).map(tables::name).map(name -> name + " " + charge(parts.get(1).text()))
                 : Optional.empty();
     }
 

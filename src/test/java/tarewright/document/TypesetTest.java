@@ -3,6 +3,7 @@ package tarewright.document;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.function.UnaryOperator;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,7 @@ import tarewright.derivation.Symbol;
 import tarewright.tables.ReferenceTables;
 import tarewright.tables.Tables;
 import tarewright.wording.DocumentWords;
+import tarewright.wording.TableWords;
 import tarewright.wording.Spoken;
 
 /**
@@ -33,7 +35,7 @@ import tarewright.wording.Spoken;
 class TypesetTest {
     private static final ReferenceTables TABLES = Tables.load();
     private static final Typeset TYPESET =
-            new Typeset(new Spoken(TABLES.substances(), TABLES.elements(), DocumentWords.in("en")));
+            new Typeset(new Spoken(TABLES.substances(), TABLES.elements(), DocumentWords.in("en"), TableWords.in("en")), UnaryOperator.identity());
 
     private static Formula formula(String text) {
         return ((FormulaResult.Ok) Formula.parse(text)).formula();

@@ -75,15 +75,17 @@ public final class Resolver {
      * @param name of the procedure, for file names and for other programs
      * @param source its syntax tree
      * @param overrides what goes before the procedure's own values
-     * @param tables substances and their data
+     * @param tables substances and their data; the names of the procedure's language are added to theirs
      */
     public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, ReferenceTables tables) {
         return resolve(name, source, overrides, List.of(), Optional.empty(), tables);
     }
 
     /** The same with a term's bottles and label paper. @param shelf goes before the procedure's own of the same name */
-    public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, List<StockBlock> shelf, Optional<LabelPaper> labels, ReferenceTables tables) {
-        Found<Procedure> own = DeclarationReader.read(source, overrides.onTheDay(), tables);
+    public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, List<StockBlock> shelf, Optional<LabelPaper> labels, ReferenceTables packed) {
+        Found<Procedure> inEnglish = DeclarationReader.read(source, overrides.onTheDay(), packed);
+        ReferenceTables tables = packed.in(Settings.of(inEnglish.value().front(), overrides).language());
+        Found<Procedure> own = tables == packed ? inEnglish : DeclarationReader.read(source, overrides.onTheDay(), tables);
         Found<Procedure> declared = new Found<>(own.value().withShelf(shelf).withLabels(labels), own.findings());
         Set<Finding> findings = new LinkedHashSet<>(declared.findings());
         Setting setting = Settings.of(declared.value().front(), overrides);
