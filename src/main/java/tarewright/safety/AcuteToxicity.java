@@ -42,6 +42,10 @@ final class AcuteToxicity {
     }
 
     private void sum(Route route, List<Dose> doses, Dose.Level level, Severest into) {
+        if (doses.size() == 1 && Limits.reached(doses.get(0).at(level), 100) && !doses.get(0).row().estimates().containsKey(route)) {
+            published(route, doses.get(0), into);
+            return;
+        }
         double sum = 0;
         List<String> due = new ArrayList<>();
         for (Dose dose : doses) {
@@ -58,6 +62,13 @@ final class AcuteToxicity {
                 return;
             }
         }
+    }
+
+    /** The undiluted substance keeps its class: some point estimates lie on the edge of the next category, so that a sum over one would make it worse than published. */
+    private static void published(Route route, Dose dose, Severest into) {
+        dose.row().classes().stream().filter(h -> h.name().equals("Acute Tox.") && h.endpoint() == route.endpoint())
+                .forEach(h -> into.add(new Assigned(h, Assigned.Ground.UNDILUTED, OptionalDouble.empty(), List.of(dose.row().name()), "published class",
+                        dose.row().listing().provenance())));
     }
 
     private static void dissolved(Dose dose, HazardClass hazard, Dose.Level level, Severest into, List<Remark> remarks) {
