@@ -52,9 +52,7 @@ public final class Documents {
                     version, footer));
         }
         if (kinds.contains(Sheet.Kind.KEY)) {
-            Hands hands = new Hands(procedure, true);
-            List<Piece> key = new ArrayList<>(hands.sideBySide());
-            key.addAll(hands.each(open -> new Key(open, leaf(open), warnings, country.rules()).pieces()));
+            List<Piece> key = new Hands(procedure, true).key(open -> new Key(open, leaf(open), warnings, country.rules()));
             sheets.add(sheet(Sheet.Kind.KEY, procedure, key, version, footer));
         }
         if (kinds.contains(Sheet.Kind.SAFETY)) {

@@ -33,13 +33,60 @@ final class Key {
     }
 
     List<Piece> pieces() {
+        return Stream.of(expected(), filledIn(List.of()), answers(), trials(), warnings()).flatMap(List::stream).toList();
+    }
+
+    /** All of it but the sheet filled in. */
+    List<Piece> account() {
+        return Stream.of(expected(), answers(), trials(), warnings()).flatMap(List::stream).toList();
+    }
+
+    private List<Piece> expected() {
         List<Piece> pieces = new ArrayList<>(SmallPanel.pieces(draft, rules));
         pieces.addAll(new Overview(draft).pieces());
         pieces.addAll(workings());
         pieces.addAll(values());
-        pieces.addAll(filledIn());
-        pieces.addAll(trials());
-        pieces.addAll(warnings());
+        return pieces;
+    }
+
+    /**
+     * The key of another hand of the class, where that of the first stands before it: what is not already said there.
+     * What differs in safety is said again; nothing that differs is left out.
+     */
+    List<Piece> after(Key first) {
+        List<Piece> pieces = new ArrayList<>();
+        List<Piece> safety = SmallPanel.pieces(draft, rules);
+        if (!safety.equals(SmallPanel.pieces(first.draft, first.rules))) {
+            pieces.addAll(safety);
+        }
+        pieces.addAll(new Overview(draft).outcome());
+        pieces.addAll(Repeats.in(workings(), first.workings()));
+        List<Piece> values = values();
+        if (!values.equals(first.values())) {
+            pieces.addAll(values);
+        }
+        pieces.addAll(answersUnlike(first));
+        return pieces;
+    }
+
+    /** The answers that are not those of the first hand; which are is said. */
+    private List<Piece> answersUnlike(Key first) {
+        List<Piece> before = worked(first.draft, first.body());
+        List<Piece> pieces = new ArrayList<>();
+        List<String> same = new ArrayList<>();
+        for (Piece piece : worked(draft, body())) {
+            if (!before.contains(piece)) {
+                pieces.add(piece);
+            } else if (piece instanceof Piece.Question question) {
+                same.add(question.number());
+            }
+        }
+        if (!pieces.isEmpty() || !same.isEmpty()) {
+            pieces.add(0, draft.heading(2, "heading.answers"));
+        }
+        if (!same.isEmpty()) {
+            pieces.add(draft.paragraph(same.size() == 1 ? "hands.same-answer" : "hands.same-answers", "numbers", String.join(", ", same)));
+        }
         return pieces;
     }
 
@@ -94,26 +141,31 @@ final class Key {
         return values.pieces();
     }
 
-    /** The student's sheet filled in, then every answer worked out. */
-    private List<Piece> filledIn() {
-        List<Piece> body = new BodyWalk(draft, new KeyAnswer(draft)).body();
-        if (body.isEmpty()) {
+    /** The student's sheet filled in, page for page. @param above what stands above the student's sheet too */
+    List<Piece> filledIn(List<Piece> above) {
+        if (body().isEmpty()) {
             return List.of();
         }
         String title = draft.procedure().procedure().front().title().map(At::value).orElse(draft.procedure().name());
-        List<Piece> pieces = new ArrayList<>();
-        pieces.add(new Piece.Leaf(draft.say("leaf.filled-in"), draft.procedure().procedure().front().code(),
-                new Piece.Heading(2, Text.words(title)), leaf));
-        List<Piece> answers = worked(draft, body);
-        if (!answers.isEmpty()) {
-            pieces.add(draft.heading(2, "heading.answers"));
-            pieces.addAll(answers);
+        return List.of(new Piece.Leaf(draft.say("leaf.filled-in"), draft.procedure().procedure().front().code(),
+                new Piece.Heading(2, Text.words(title)), Stream.concat(above.stream(), leaf.stream()).toList()));
+    }
+
+    /** Every answer worked out. */
+    private List<Piece> answers() {
+        List<Piece> pieces = new ArrayList<>(worked(draft, body()));
+        if (!pieces.isEmpty()) {
+            pieces.add(0, draft.heading(2, "heading.answers"));
             int marks = draft.procedure().procedure().answers().stream().mapToInt(a -> a.marks().orElse(0)).sum();
             if (marks > 0) {
                 pieces.add(draft.paragraph("answers.total", "marks", marks));
             }
         }
         return pieces;
+    }
+
+    private List<Piece> body() {
+        return new BodyWalk(draft, new KeyAnswer(draft)).body();
     }
 
     /** The questions with their answers, and the notes that only a teacher reads, wherever they stand. */

@@ -49,8 +49,14 @@ final class LeftOvers {
         container.clashes().forEach(c -> said.add(draft.say("waste.clash", "hazard", draft.tables().phrase(c.rule().hazard()),
                 "products", draft.tables().phrase(c.rule().products()))));
         List<Text> name = draft.prose().of(container.said() ? container.into() : draft.say("waste.container." + container.into()));
-        return draft.compose("waste.container-line", Map.of("into", List.of(new Text.Strong(name)),
+        return draft.compose(isOnceNeutral(container) ? "waste.container-line-once-neutral" : "waste.container-line", Map.of("into", List.of(new Text.Strong(name)),
                 "said", draft.prose().of(String.join(" ", said))));
+    }
+
+    /** Whether the author pours away what may be poured away once it is neutral, but not as it is: said in one voice with what to do first. */
+    private static boolean isOnceNeutral(WasteContainer container) {
+        return container.drain() && container.advice().sink() == WasteRule.Sink.NEVER && container.advice().reasons().stream()
+                .map(WasteAdvice.Reason::rule).filter(r -> r.sink() == WasteRule.Sink.NEVER).allMatch(WasteRule::mendedByNeutralising);
     }
 
     /** How much it is and how sour, unless that would tell what the students find out. */
@@ -81,7 +87,8 @@ final class LeftOvers {
                 continue;
             }
             String text = draft.tables().phrase(reason.rule().text());
-            String key = reason.rule().sink() == WasteRule.Sink.NEVER ? "waste.advice-never" : "waste.advice";
+            String key = reason.rule().sink() != WasteRule.Sink.NEVER ? "waste.advice"
+                    : reason.rule().mendedByNeutralising() ? "waste.advice-not-as-it-is" : "waste.advice-never";
             Set<WasteRule.Kind> telling = Set.of(WasteRule.Kind.ELEMENT, WasteRule.Kind.CODE, WasteRule.Kind.UNKNOWN);
             said.add(reason.found().isEmpty() || !telling.contains(reason.rule().kind()) ? draft.say(key, "text", text)
                     : draft.say(key + "-because", "text", text, "found", String.join(", ", reason.found())));

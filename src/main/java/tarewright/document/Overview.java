@@ -50,10 +50,19 @@ final class Overview {
         pieces.addAll(made());
         pieces.addAll(readings());
         pieces.addAll(new Vessels(draft).pieces());
-        procedure.reactions().forEach(r -> r.pots().forEach(pot -> pieces.addAll(account(r, pot))));
+        pieces.addAll(accounts());
         pieces.addAll(totals(draft));
         pieces.addAll(found());
         return pieces;
+    }
+
+    /** What comes of one hand's amounts, where equation and bars stand before it for another: the account of each pot. */
+    List<Piece> outcome() {
+        return accounts().stream().filter(p -> p instanceof Piece.Table || p instanceof Piece.Heading).toList();
+    }
+
+    private List<Piece> accounts() {
+        return procedure.reactions().stream().flatMap(r -> r.pots().stream().flatMap(pot -> account(r, pot).stream())).toList();
     }
 
     // --- one group

@@ -1,6 +1,7 @@
 package tarewright.document;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,13 +24,14 @@ final class WasteWords {
 
     List<Text> sentences(WasteBlock waste) {
         List<Text> set = new ArrayList<>();
+        Optional<String> with = waste.neutraliseWith().map(m -> draft.called(m.value()));
         if (!waste.into().isBlank()) {
-            Typeset.append(set, draft.compose("waste.into", Map.of("what", what(waste), "into", draft.prose().of(waste.into()))));
+            Map<String, List<Text>> values = new HashMap<>(Map.of("what", what(waste), "into", draft.prose().of(waste.into())));
+            with.ifPresent(w -> values.put("substance", Text.words(w)));
+            Typeset.append(set, draft.compose(with.isPresent() ? "waste.neutralise-then-into" : "waste.into", values));
+        } else {
+            with.ifPresent(w -> Typeset.append(set, draft.compose("waste.neutralise", Map.of("what", what(waste), "substance", Text.words(w)))));
         }
-        waste.neutraliseWith().ifPresent(m -> {
-            Typeset.join(set, set.isEmpty() ? "" : " ");
-            Typeset.append(set, draft.compose("waste.neutralise", Map.of("substance", Text.words(draft.called(m.value())))));
-        });
         return set;
     }
 

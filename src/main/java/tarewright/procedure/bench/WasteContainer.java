@@ -35,7 +35,8 @@ import tarewright.safety.WasteRule;
  */
 public record WasteContainer(String into, boolean said, List<PotWaste> pots, List<Taken> bottles, Optional<Figure> volume, OptionalDouble pH, WasteAdvice advice,
         List<Clash> clashes) {
-    private static final Pattern DRAIN = Pattern.compile("\\b(sink|drain|sewer)s?\\b");
+    private static final Pattern DRAIN = Pattern.compile("\\b(?:sink|drain|sewer|fregadero|desagüe|sumidero|pila|alcantarilla|alcantarillado)s?\\b",
+            Pattern.UNICODE_CHARACTER_CLASS);
     private static final String NONE = "sink";
 
     public WasteContainer {
