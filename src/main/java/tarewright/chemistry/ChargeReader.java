@@ -33,7 +33,8 @@ final class ChargeReader {
 
     /** Whether a charge in round brackets starts here. */
     static boolean isInBrackets(String text, int from, int end) {
-        return BRACKETED.matcher(text).region(from, end).lookingAt();
+        boolean may = from + 1 < end && (FormulaText.isDigit(text.charAt(from + 1)) || isPlainSign(text.charAt(from + 1)));
+        return may && BRACKETED.matcher(text).region(from, end).lookingAt();
     }
 
     /** Reads the charge between two offsets, adding it to the pieces. */
@@ -48,10 +49,12 @@ final class ChargeReader {
             return trailing(text, from, charge.end(), end);
         }
         String digits = digits(charge);
-        if (digits.matches("0+")) {
+        if (FormulaText.isZero(digits)) {
             return mistake(FormulaMistake.CHARGE_ZERO, text, from, end);
         }
-        digits = digits.replaceFirst("^0+", "");
+        while (digits.startsWith("0")) {
+            digits = digits.substring(1);
+        }
         if (digits.length() > 2) {
             return Optional.of(new CountTooLarge(digits, Formula.LARGEST_CHARGE, from, end));
         }

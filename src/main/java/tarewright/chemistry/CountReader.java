@@ -38,7 +38,7 @@ final class CountReader {
             return ambiguous(first);
         }
         String digits = plain(in.text.substring(first, in.at));
-        if (digits.matches("0+")) {
+        if (FormulaText.isZero(digits)) {
             return Optional.of(new ZeroCount(group ? Optional.empty() : Optional.of(counted),
                     group ? Optional.of(counted) : Optional.empty(), from, in.at));
         }
@@ -76,8 +76,11 @@ final class CountReader {
     }
 
     private static String plain(String digits) {
-        StringBuilder plain = new StringBuilder();
-        digits.chars().forEach(c -> plain.append((char) (FormulaText.isSubscript((char) c) ? c - '₀' + '0' : c)));
+        StringBuilder plain = new StringBuilder(digits.length());
+        for (int i = 0; i < digits.length(); i++) {
+            char c = digits.charAt(i);
+            plain.append((char) (FormulaText.isSubscript(c) ? c - '₀' + '0' : c));
+        }
         return plain.toString();
     }
 }

@@ -36,8 +36,13 @@ public final class Formula {
 
     /** Of pieces that are in order; the atoms are counted from them. */
     static Formula of(List<FormulaPart> parts) {
-        return new Formula(parts, FormulaParts.count(parts)
+        return of(parts, FormulaParts.count(parts)
                 .orElseThrow(() -> new IllegalArgumentException("too many atoms in " + FormulaParts.plain(parts))));
+    }
+
+    /** Of pieces that are in order, and what was counted of them. */
+    static Formula of(List<FormulaPart> parts, FormulaParts.Counted counted) {
+        return new Formula(parts, counted);
     }
 
     /**

@@ -55,12 +55,12 @@ final class FormulaParts {
     private static Optional<Map<String, Long>> count(List<FormulaPart> piece, long units) {
         Deque<Map<String, Long>> open = new ArrayDeque<>();
         open.push(new LinkedHashMap<>());
-        Rational times = Rational.of(units);
+        Optional<Rational> multiplied = Optional.empty();
         for (int i = 0; i < piece.size(); i++) {
             FormulaPart part = piece.get(i);
             Map<String, Long> counted = Map.of();
             switch (part.kind()) {
-                case MULTIPLIER -> times = times.times(multiplier(part));
+                case MULTIPLIER -> multiplied = Optional.of(multiplied.orElseGet(() -> Rational.of(units)).times(multiplier(part)));
                 case OPEN_BRACKET -> open.push(new LinkedHashMap<>());
                 case CLOSE_BRACKET -> counted = open.pop();
                 case SYMBOL -> counted = Symbols.isElement(part.text()) ? Map.of(part.text(), 1L) : Map.of();
@@ -71,7 +71,8 @@ final class FormulaParts {
             }
         }
         Map<String, Long> counted = new LinkedHashMap<>();
-        return add(counted, open.pop(), times.numerator().longValueExact()) ? Optional.of(counted) : Optional.empty();
+        long times = multiplied.map(m -> m.numerator().longValueExact()).orElse(units);
+        return add(counted, open.pop(), times) ? Optional.of(counted) : Optional.empty();
     }
 
     private static Rational multiplier(FormulaPart part) {

@@ -41,17 +41,18 @@ final class FormulaReader {
 
     static FormulaResult read(String text) {
         FormulaReader reader = new FormulaReader(text, false);
-        Optional<FormulaTrouble> trouble = reader.whole().or(reader::tooManyAtoms);
-        if (trouble.isPresent()) {
-            return new FormulaResult.Bad(FormulaHints.improve(trouble.get(), text));
+        Optional<FormulaTrouble> trouble = reader.whole();
+        Optional<FormulaParts.Counted> counted = trouble.isPresent() ? Optional.empty() : FormulaParts.count(reader.in.parts);
+        if (counted.isEmpty()) {
+            return new FormulaResult.Bad(FormulaHints.improve(trouble.orElseGet(reader::tooManyAtoms), text));
         }
-        return new FormulaResult.Ok(Formula.of(reader.in.parts));
+        return new FormulaResult.Ok(Formula.of(reader.in.parts, counted.get()));
     }
 
     /** Whether a text is a formula, without a word on why not. */
     static boolean isFormula(String text) {
         FormulaReader reader = new FormulaReader(text, false);
-        return reader.whole().or(reader::tooManyAtoms).isEmpty();
+        return reader.whole().isEmpty() && FormulaParts.count(reader.in.parts).isPresent();
     }
 
     static ShownResult readShown(String text) {
@@ -70,7 +71,7 @@ final class FormulaReader {
         if (in.atEnd()) {
             return in.mistake(FormulaMistake.EMPTY, in.at, in.at);
         }
-        if (ELECTRON.matcher(in.text).region(in.at, in.end).matches()) {
+        if (in.next() == 'e' && ELECTRON.matcher(in.text).region(in.at, in.end).matches()) {
             in.add(Kind.SYMBOL, "e");
             in.add(Kind.SUPERSCRIPT, FormulaParts.MINUS);
             return Optional.empty();
@@ -142,13 +143,19 @@ final class FormulaReader {
         if (c == '(' && ChargeReader.isInBrackets(in.text, in.at, in.end)) {
             return charge();
         }
-        Matcher roman = ROMAN.matcher(in.text).region(in.at, in.end);
-        if (roman.lookingAt() && !in.parts.isEmpty()) {
-            return in.mistake(FormulaMistake.OXIDATION_NUMBER, in.at, roman.end());
+        // The expressions are not tried where the first letter says that they cannot fit: formulas are read by the thousand.
+        char first = in.at + 1 < in.end ? in.text.charAt(in.at + 1) : ' ';
+        if (first == 'I' || first == 'V') {
+            Matcher roman = ROMAN.matcher(in.text).region(in.at, in.end);
+            if (roman.lookingAt() && !in.parts.isEmpty()) {
+                return in.mistake(FormulaMistake.OXIDATION_NUMBER, in.at, roman.end());
+            }
         }
-        Matcher state = STATE.matcher(in.text).region(in.at, in.end);
-        if (state.lookingAt()) {
-            return in.mistake(FormulaMistake.STATE, in.at, state.end());
+        if (FormulaText.isLower(first)) {
+            Matcher state = STATE.matcher(in.text).region(in.at, in.end);
+            if (state.lookingAt()) {
+                return in.mistake(FormulaMistake.STATE, in.at, state.end());
+            }
         }
         open.push(new Open(c, in.at, in.parts.size()));
         in.add(Kind.OPEN_BRACKET, String.valueOf(c));
@@ -192,13 +199,13 @@ final class FormulaReader {
 
     /** {@code H20} for water is twenty atoms of hydrogen, which nothing is. */
     private Optional<FormulaTrouble> hydrogenTwenty() {
-        return HYDROGEN_TWENTY.matcher(in.text).region(in.start, in.end).matches()
+        char last = in.text.charAt(in.end - 1);
+        return (last == '0' || last == '₀') && HYDROGEN_TWENTY.matcher(in.text).region(in.start, in.end).matches()
                 ? in.mistake(FormulaMistake.ZERO_FOR_LETTER_O, in.end - 1, in.end) : Optional.empty();
     }
 
-    private Optional<FormulaTrouble> tooManyAtoms() {
-        return FormulaParts.count(in.parts).isPresent() ? Optional.empty()
-                : Optional.of(new CountTooLarge(in.text.substring(in.start, in.end), Formula.MOST_ATOMS, in.start, in.end));
+    private FormulaTrouble tooManyAtoms() {
+        return new CountTooLarge(in.text.substring(in.start, in.end), Formula.MOST_ATOMS, in.start, in.end);
     }
 
     private Optional<FormulaTrouble> bracket(int where, BracketMismatch.Reason reason) {

@@ -83,7 +83,7 @@ final class FormulaText {
 
     /** Adds a number, which is left out if it is 1, or says that it is too large. */
     Optional<FormulaTrouble> addCount(Kind kind, String digits, int from) {
-        String plain = digits.replaceFirst("^0+(?=.)", "");
+        String plain = withoutLeadingZeros(digits);
         if (plain.length() > String.valueOf(Formula.LARGEST_COUNT).length()) {
             return Optional.of(new CountTooLarge(digits, Formula.LARGEST_COUNT, from, from + digits.length()));
         }
@@ -91,6 +91,25 @@ final class FormulaText {
             add(kind, plain);
         }
         return Optional.empty();
+    }
+
+    /** One zero of many stays. */
+    private static String withoutLeadingZeros(String digits) {
+        int first = 0;
+        while (first < digits.length() - 1 && digits.charAt(first) == '0') {
+            first++;
+        }
+        return digits.substring(first);
+    }
+
+    /** Whether there are zeros and nothing else. */
+    static boolean isZero(String digits) {
+        for (int i = 0; i < digits.length(); i++) {
+            if (digits.charAt(i) != '0') {
+                return false;
+            }
+        }
+        return !digits.isEmpty();
     }
 
     Optional<FormulaTrouble> mistake(FormulaMistake reason, int from, int to) {

@@ -2,12 +2,17 @@ package tarewright.command;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Where the program starts: finds the command, runs it, turns what it says into an exit status. */
-@Command(name = "tarewright", subcommands = {PrintCommand.class, ChangesCommand.class, ProofCommand.class, FiguresCommand.class, BeginCommand.class}, sortOptions = false,
+@Command(name = "tarewright", sortOptions = false,
         description = {"Practical chemistry procedures, written once and printed for the class at hand.", "",
             "Without a command, every procedure in the folder `procedures` is printed into the folder `out`."},
         footer = {"", "Exit status: 0 printed, with warnings at most; 1 something must be mended first; 2 the command was not understood."})
@@ -20,6 +25,17 @@ public final class Main implements Runnable {
     private boolean help;
 
     private Main() {
+    }
+
+    /** By their names, in the order in which help shows them. */
+    private static Map<String, Supplier<Object>> commands() {
+        Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+        all.put("print", PrintCommand::new);
+        all.put("changes", ChangesCommand::new);
+        all.put("proof", ProofCommand::new);
+        all.put("figures", FiguresCommand::new);
+        all.put("begin", BeginCommand::new);
+        return all;
     }
 
     public static void main(String[] arguments) {
@@ -35,7 +51,12 @@ public final class Main implements Runnable {
 
     /** Runs a command line and gives its exit status. */
     static int run(String[] arguments, PrintWriter out, PrintWriter err) {
+        List<String> typed = arguments.length == 0 ? List.of("print") : List.of(arguments);
         CommandLine line = new CommandLine(new Main());
+        // The options of the other commands are not looked at where one is named: that takes a quarter of the start.
+        Map<String, Supplier<Object>> commands = commands();
+        Set<String> wanted = commands.containsKey(typed.get(0)) ? Set.of(typed.get(0)) : commands.keySet();
+        wanted.forEach(name -> line.addSubcommand(name, commands.get(name).get()));
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -47,7 +68,7 @@ public final class Main implements Runnable {
                     + "--help");
             return USAGE;
         });
-        return line.execute(arguments.length == 0 ? new String[] {"print"} : arguments);
+        return line.execute(typed.toArray(String[]::new));
     }
 
     /** A mistake in the arguments is told in a line; anything else is our own mistake and says so, without a stack trace. */

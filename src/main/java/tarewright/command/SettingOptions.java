@@ -78,8 +78,9 @@ final class SettingOptions {
         throw new Inputs.Usage("--spare takes a share from 0 % to 100 %, not `" + typed + "`");
     }
 
+    /** The tables are read for what was typed alone: they take longer than a short procedure does. */
     private List<DayValue> onTheDay(FindingText words) {
-        return read("--on-the-day", String.join("; ", onTheDay), words, DeclarationReader::onTheDay);
+        return onTheDay.isEmpty() ? List.of() : read("--on-the-day", String.join("; ", onTheDay), words, DeclarationReader::onTheDay);
     }
 
     private static Paper paper(String word) {
