@@ -32,7 +32,7 @@ public final class PdfPrinter {
     private final WebPrinter web;
     private final SafeXml xml = new SafeXml();
     private final Fonts fonts = new Fonts();
-    private final byte[] colour = Packed.bytes("colour/srgb.icc");
+    private final ColourProfile colour = new ColourProfile();
 
     public PdfPrinter(Templates templates) {
         xhtml = new Xhtml(templates);
@@ -57,6 +57,7 @@ public final class PdfPrinter {
         try (PDDocument document = new PDDocument()) {
             boolean spilled = lay(page, document, remarks);
             TagTidy.tidy(document);
+            colour.put(document);
             Stamp.of(sheet, PRODUCER, markup).put(document);
             ByteArrayOutputStream out = new ByteArrayOutputStream(65_536);
             document.save(out, CompressParameters.DEFAULT_COMPRESSION);
@@ -89,7 +90,7 @@ public final class PdfPrinter {
         builder.withW3cDocument(page, null);
         builder.usePdfAConformance(PdfAConformance.PDFA_2_A);
         builder.usePdfUaAccessibility(true);
-        builder.useColorProfile(colour);
+        builder.useColorProfile(colour.bytes());
         builder.withProducer(PRODUCER);
         builder.useCacheStore(CacheStore.PDF_FONT_METRICS, fonts.metrics());
         builder.useSVGDrawer(new BatikSVGDrawer());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -44,6 +45,17 @@ class FileTest {
                         "Questions"), marks);
                 assertNotNull(top.getFirstChild().getDestination());
             }
+        }
+    }
+
+    @Test
+    @DisplayName("the colour profile is in the file as we made it, untouched by the runtime's own colour management")
+    void profile() throws Exception {
+        try (PDDocument document = Pdf.open(PRINTER.print(SampleSheets.handout(Sheet.Paper.A4)))) {
+            assertEquals(1, document.getDocumentCatalog().getOutputIntents().size());
+            COSStream profile = (COSStream) document.getDocumentCatalog().getOutputIntents().get(0).getDestOutputIntent();
+            assertArrayEquals(SrgbProfile.bytes(), profile.createInputStream().readAllBytes());
+            assertEquals(3, profile.getInt(COSName.N));
         }
     }
 
