@@ -109,7 +109,7 @@ class FloorsTest {
     /** A library that is not named above is not used at all, so that a new one is a decision. */
     @ArchTest
     static final ArchRule NO_OTHER_LIBRARY = classes().should().onlyDependOnClassesThat(resideInAnyPackage("tarewright..",
-            "java..", "javax.xml..",
+            "java..", "javax.xml..", "javax.imageio..",
             "org.w3c.dom..", "org.xml.sax..", "org.commonmark..", "com.fasterxml.jackson..", "freemarker..",
                     "com.openhtmltopdf..",
             "org.apache.pdfbox..", "org.apache.fontbox..", "org.apache.xmpbox..", "org.apache.poi..", "org.openxmlformats..",

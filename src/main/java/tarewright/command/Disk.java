@@ -43,6 +43,11 @@ final class Disk implements Outside {
         return Files.isRegularFile(path);
     }
 
+    @Override
+    public Path real(Path path) throws IOException {
+        return path.toRealPath();
+    }
+
     /** Written beside its place, forced to the disk, then moved over the old one in one step. */
     @Override
     public void replace(Path file, byte[] content) throws IOException {

@@ -21,6 +21,7 @@ import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
+import tarewright.print.AuthorPictures;
 import tarewright.procedure.check.Checks;
 import tarewright.procedure.check.SafetyChecks;
 import tarewright.procedure.declare.DeclarationReader;
@@ -121,7 +122,9 @@ final class Workshop {
         Found<SourceFile> source = Reader.read(text);
         ReferenceTables tables = tables(file, findings);
         findings.addAll(source.findings());
-        Found<Resolved> resolved = Resolver.resolve(file.name(), source.value(), forThis(source.value()), shelf, labels, tables);
+        Found<SourceFile> pictured = AuthorPictures.read(source.value(), folder(file), outside);
+        findings.addAll(pictured.findings());
+        Found<Resolved> resolved = Resolver.resolve(file.name(), pictured.value(), forThis(source.value()), shelf, labels, tables);
         findings.addAll(resolved.findings());
         // Dangers that only seem to come of what could not be read would hide the mistake itself; a figure that cannot be reckoned hides none.
         boolean whole = findings.stream().allMatch(f -> f.severity() != Severity.ERROR || f instanceof ResolveFinding);
@@ -206,16 +209,21 @@ final class Workshop {
 
     /** A folder {@code templates} beside the procedure's folder goes before the packed templates. */
     static Path templates(InputFile input) {
-        Path folder = Optional.ofNullable(input.path().toAbsolutePath().normalize().getParent()).orElse(Path.of("."));
+        Path folder = folder(input);
         Path beside = folder.resolveSibling("templates");
         Path inside = folder.resolve("templates");
         return Files.isDirectory(inside) ? inside : beside;
     }
 
-    /** SHA-256 of each text that goes into a print: the procedure, the teacher's own tables beside it, own templates. */
+    private static Path folder(InputFile input) {
+        return Optional.ofNullable(input.path().toAbsolutePath().normalize().getParent()).orElse(Path.of("."));
+    }
+
+    /** SHA-256 of each text and picture that goes into a print: the procedure, the teacher's own tables beside it, own templates. */
     private Map<String, String> inputs(InputFile file, Resolved procedure, Path templates) {
         Map<String, String> inputs = new TreeMap<>();
         inputs.put("procedure", Hash.of(procedure.procedure().source().text().content().replace("\r\n", "\n").replace('\r', '\n')));
+        procedure.procedure().source().pictures().forEach((name, picture) -> inputs.put("picture/" + name, picture.sha256()));
         labels.ifPresent(l -> inputs.put("labels", l.toString()));
         procedure.procedure().stocks().forEach(s -> inputs.put("stock/" + s.name(), Hash.of(s.block().span().text())));
         for (String name : List.of(OWN_SUBSTANCES, OWN_HAZARDS)) {

@@ -13,6 +13,7 @@ import tarewright.procedure.resolve.Referent;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.syntax.Inline;
 import tarewright.procedure.syntax.Part;
+import tarewright.procedure.syntax.PictureFile;
 import tarewright.procedure.syntax.TypedBlock;
 
 /**
@@ -95,8 +96,7 @@ final class BodyWalk {
             lastLevel = Math.min(Math.min(Math.max(heading.level() - topmost + TOP, TOP), lastLevel + 1), DEEPEST);
             return List.of(new Piece.Heading(lastLevel, text.of(heading.inlines(), "")));
         } else if (part instanceof Part.Paragraph paragraph) {
-            List<Text> set = text.of(paragraph.inlines(), "");
-            return set.isEmpty() ? List.of() : List.of(isEquation(paragraph) ? new Piece.Display(set) : new Piece.Paragraph(set));
+            return paragraph(paragraph);
         } else if (part instanceof Part.Items list) {
             return List.of(new Piece.Bullets(list.items().stream().map(i -> walk(i.parts())).toList()));
         } else if (part instanceof Part.Table table) {
@@ -109,6 +109,40 @@ final class BodyWalk {
             return typed(block);
         }
         return List.of();
+    }
+
+    /** A picture stands on lines of its own, with the words before and after it above and below. */
+    private List<Piece> paragraph(Part.Paragraph paragraph) {
+        List<Piece> pieces = new ArrayList<>();
+        List<Inline> words = new ArrayList<>();
+        for (Inline inline : paragraph.inlines()) {
+            Optional<Piece> picture = inline instanceof Inline.Picture p ? picture(p) : Optional.empty();
+            if (picture.isPresent()) {
+                words(words, paragraph, pieces);
+                words.clear();
+                pieces.add(picture.get());
+            } else {
+                words.add(inline);
+            }
+        }
+        words(words, paragraph, pieces);
+        return pieces;
+    }
+
+    private void words(List<Inline> words, Part.Paragraph paragraph, List<Piece> into) {
+        List<Text> set = words.stream().allMatch(i -> i instanceof Inline.Words w && w.text().isBlank()) ? List.of() : text.of(words, "");
+        if (!set.isEmpty()) {
+            into.add(isEquation(paragraph) ? new Piece.Display(set) : new Piece.Paragraph(set));
+        }
+    }
+
+    /** Empty where the file was not read: its description stands in for it then. */
+    private Optional<Piece> picture(Inline.Picture picture) {
+        return draft.procedure().procedure().source().file(picture).map(file -> {
+            String spoken = Plain.of(text.of(picture.inside(), ""));
+            return file instanceof PictureFile.Dots dots ? new Piece.Photograph(dots.png(), spoken, dots.widthMillimetres(), dots.heightMillimetres())
+                    : new Piece.Drawing(((PictureFile.Shapes) file).svg(), spoken, file.widthMillimetres(), file.heightMillimetres());
+        });
     }
 
     private boolean isEquation(Part.Paragraph paragraph) {

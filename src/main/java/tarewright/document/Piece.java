@@ -196,8 +196,12 @@ public sealed interface Piece {
     record WallMark(String code, String names) {
     }
 
-    /** A vector drawing of ours. @param svg flat colours, no script, no text; @param spoken its text alternative */
+    /** A vector drawing. @param svg flat colours, no script, no text; @param spoken its text alternative */
     record Drawing(String svg, String spoken, double widthMillimetres, double heightMillimetres) implements Piece {
+    }
+
+    /** A picture in dots. @param png a PNG file without transparency, in base 64; @param spoken its text alternative */
+    record Photograph(String png, String spoken, double widthMillimetres, double heightMillimetres) implements Piece {
     }
 
     /**

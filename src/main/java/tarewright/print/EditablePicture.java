@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.util.Base64;
 import org.apache.batik.transcoder.SVGAbstractTranscoder;
 import org.apache.batik.transcoder.TranscoderException;
 import org.apache.batik.transcoder.TranscoderInput;
@@ -15,6 +16,7 @@ import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.util.Units;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
+import tarewright.document.Piece;
 
 /** Drawings as pictures in dots, since word processors do not agree on vectors. */
 final class EditablePicture {
@@ -33,8 +35,16 @@ final class EditablePicture {
 
     /** @param width in millimetres @param height in millimetres */
     static void put(XWPFParagraph paragraph, String svg, String spoken, double width, double height) {
+        put(paragraph, dots(SafeSvg.of(svg), width, height), spoken, width, height);
+    }
+
+    static void photograph(XWPFParagraph paragraph, Piece.Photograph photograph) {
+        put(paragraph, Base64.getDecoder().decode(photograph.png()), photograph.spoken(), photograph.widthMillimetres(), photograph.heightMillimetres());
+    }
+
+    private static void put(XWPFParagraph paragraph, byte[] png, String spoken, double width, double height) {
         XWPFRun run = paragraph.createRun();
-        try (ByteArrayInputStream in = new ByteArrayInputStream(dots(SafeSvg.of(svg), width, height))) {
+        try (ByteArrayInputStream in = new ByteArrayInputStream(png)) {
             run.addPicture(in, PictureType.PNG, "picture.png", emu(width), emu(height))
                     .getCTPicture().getNvPicPr().getCNvPr().setDescr(SafeXml.clean(spoken));
             run.getCTR().getDrawingArray(0).getInlineArray(0).getDocPr().setDescr(SafeXml.clean(spoken));

@@ -81,6 +81,8 @@ final class EditablePieces {
             }
         } else if (piece instanceof Piece.Drawing p) {
             EditablePicture.put(paragraph(), p.svg(), p.spoken(), p.widthMillimetres(), p.heightMillimetres());
+        } else if (piece instanceof Piece.Photograph p) {
+            EditablePicture.photograph(paragraph(), p);
         } else if (piece instanceof Piece.Graph p) {
             graph(p);
         } else if (piece instanceof Piece.Together p) {

@@ -52,10 +52,11 @@ public final class PdfPrinter {
      */
     public Printed print(Sheet sheet) {
         String markup = xhtml.render(sheet);
+        Photographs photographs = xhtml.photographs();
         Document page = read(markup, Xhtml.template(sheet));
         List<String> remarks = new ArrayList<>();
         try (PDDocument document = new PDDocument()) {
-            boolean spilled = lay(page, document, remarks);
+            boolean spilled = lay(page, photographs, document, remarks);
             TagTidy.tidy(document);
             colour.put(document);
             Stamp.of(sheet, PRODUCER, markup).put(document);
@@ -73,18 +74,18 @@ public final class PdfPrinter {
      * library at each print, and another one on the class path would be searched for, at a fifth of the time, and change the
      * bytes.
      */
-    private boolean lay(Document page, PDDocument document, List<String> remarks) throws IOException {
+    private boolean lay(Document page, Photographs photographs, PDDocument document, List<String> remarks) throws IOException {
         Thread thread = Thread.currentThread();
         ClassLoader before = thread.getContextClassLoader();
         thread.setContextClassLoader(ClassLoader.getPlatformClassLoader());
         try {
-            return paint(page, document, remarks);
+            return paint(page, photographs, document, remarks);
         } finally {
             thread.setContextClassLoader(before);
         }
     }
 
-    private boolean paint(Document page, PDDocument document, List<String> remarks) throws IOException {
+    private boolean paint(Document page, Photographs photographs, PDDocument document, List<String> remarks) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);
         builder.withW3cDocument(page, null);
@@ -96,7 +97,7 @@ public final class PdfPrinter {
         builder.useSVGDrawer(new BatikSVGDrawer());
         builder.useUnicodeLineBreaker(new LineBreaks());
         builder.withDiagnosticConsumer(d -> note(d, remarks));
-        Nothing.fetched(builder);
+        Nothing.fetched(builder, photographs);
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             fonts.use(renderer.getFontResolver(), document);
             renderer.createPDFWithoutClosing();

@@ -16,6 +16,7 @@ import tarewright.wording.TableWords;
 final class Pictures {
     private final Map<String, SafeSvg> packed = new HashMap<>();
     private final Medium medium;
+    private final Photographs photographs = new Photographs();
 
     Pictures(Medium medium) {
         this.medium = medium;
@@ -44,6 +45,22 @@ final class Pictures {
         String size = String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", drawing.widthMillimetres(),
                 drawing.heightMillimetres());
         return markup(SafeSvg.of(drawing.svg()).markup("drawing", size, SafeXml.clean(drawing.spoken()), "", medium));
+    }
+
+    /** On paper by a name that {@link Nothing} lets through to its bytes; for a browser with the bytes themselves. */
+    TemplateMarkupOutputModel<?> photograph(Piece.Photograph photograph) {
+        String source = medium == Medium.WEB ? "data:image/png;base64," + photograph.png() : Photographs.NAMES + photographs.add(photograph.png());
+        String size = String.format(Locale.ROOT, "width:%.2fmm;height:%.2fmm", photograph.widthMillimetres(), photograph.heightMillimetres());
+        return markup("<img class=\"photograph\" style=\"" + size + "\" alt=\"" + SafeSvg.escaped(spoken(photograph.spoken())) + "\" src=\"" + source + "\"/>");
+    }
+
+    /** The photographs of the sheet that was last made into markup. */
+    Photographs photographs() {
+        return photographs;
+    }
+
+    private static String spoken(String words) {
+        return words.isBlank() ? SafeSvg.NAMELESS : SafeXml.clean(words);
     }
 
     private SafeSvg packed(String code) {

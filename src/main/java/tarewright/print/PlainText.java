@@ -95,6 +95,8 @@ public final class PlainText {
             p.signs().forEach(sign -> lines.add("<" + sign.code() + "> " + sign.words()));
         } else if (piece instanceof Piece.Drawing p) {
             lines.add("<drawing> " + p.spoken());
+        } else if (piece instanceof Piece.Photograph p) {
+            lines.add("<photograph> " + p.spoken());
         } else if (piece instanceof Piece.Graph p) {
             lines.add("<graph> " + p.spoken() + (p.line().isEmpty() ? "" : " line of " + p.line().size() + " corners"));
         } else if (piece instanceof Piece.Together p) {

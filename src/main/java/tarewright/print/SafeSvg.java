@@ -16,11 +16,11 @@ import org.xml.sax.SAXException;
 final class SafeSvg {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     /** A drawing without an alternative fails PDF/UA, so it is at least said to be one. */
-    private static final String NAMELESS = "drawing";
+    static final String NAMELESS = "drawing";
     private static final Set<String> SHAPES = Set.of("g", "path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
     private static final Set<String> ATTRIBUTES = new TreeSet<>(List.of("d", "x", "y", "x1", "y1", "x2", "y2", "width", "height",
             "cx", "cy", "r", "rx", "ry", "points", "transform", "fill", "fill-rule", "stroke", "stroke-width", "stroke-linecap",
-            "stroke-linejoin", "stroke-dasharray", "stroke-miterlimit"));
+            "stroke-linejoin", "stroke-dasharray", "stroke-dashoffset", "stroke-miterlimit"));
 
     private final String viewBox;
     private final String title;
@@ -127,7 +127,10 @@ final class SafeSvg {
     }
 
     private static void attribute(StringBuilder out, String name, String value) {
-        String safe = value.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
-        out.append(' ').append(name).append("=\"").append(safe).append('"');
+        out.append(' ').append(name).append("=\"").append(escaped(value)).append('"');
+    }
+
+    static String escaped(String value) {
+        return value.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

@@ -1,5 +1,7 @@
 package tarewright.print;
 
+import java.io.ByteArrayInputStream;
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.StringReader;
 import javax.xml.XMLConstants;
@@ -36,8 +38,19 @@ final class SafeXml {
     }
 
     Document read(String text) throws SAXException {
+        return read(new InputSource(new StringReader(text)));
+    }
+
+    /** In the encoding that it says it has. */
+    Document read(byte[] bytes) throws SAXException {
+        return read(new InputSource(new ByteArrayInputStream(bytes)));
+    }
+
+    private Document read(InputSource source) throws SAXException {
         try {
-            return builder.parse(new InputSource(new StringReader(text)));
+            return builder.parse(source);
+        } catch (CharConversionException e) {
+            throw new SAXException(e);
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }

@@ -176,6 +176,10 @@ final class SheetFacts {
             fields.putAll(new GraphDrawing(graph).facts(pictures));
         } else if (record instanceof Piece.Drawing drawing) {
             fields.put("picture", pictures.drawing(drawing));
+            fields.put("svg", "");
+        } else if (record instanceof Piece.Photograph photograph) {
+            fields.put("picture", pictures.photograph(photograph));
+            fields.put("png", "");
         } else if (record instanceof Piece.FormLine form) {
             fields.put("fields", formFields(form));
         } else if (record instanceof Text.Blank blank) {

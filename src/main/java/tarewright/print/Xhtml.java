@@ -5,7 +5,8 @@ import tarewright.document.Sheet;
 /** Sheets as XHTML, by the template of their kind. For use by one thread at a time. */
 public final class Xhtml {
     private final Templates templates;
-    private final SheetFacts facts = new SheetFacts(new Pictures(Medium.PAPER));
+    private final Pictures pictures = new Pictures(Medium.PAPER);
+    private final SheetFacts facts = new SheetFacts(pictures);
 
     public Xhtml(Templates templates) {
         this.templates = templates;
@@ -17,7 +18,13 @@ public final class Xhtml {
      * @throws BrokenTemplate if a template in the person's own folder cannot be used
      */
     public String render(Sheet sheet) {
+        pictures.photographs().clear();
         return templates.fill(template(sheet), java.util.Map.of("sheet", facts.of(sheet)));
+    }
+
+    /** What the page that was last rendered names as its photographs. */
+    Photographs photographs() {
+        return pictures.photographs();
     }
 
     static String template(Sheet sheet) {

@@ -20,6 +20,13 @@ public interface Outside {
 
     boolean isFile(Path path);
 
+    /**
+     * Where a file or folder really lies, with every symbolic link followed.
+     *
+     * @throws IOException if it is not there
+     */
+    Path real(Path path) throws IOException;
+
     /** Puts a whole file in its place: the old one stands there until the new one is complete. */
     void replace(Path file, byte[] content) throws IOException;
 

@@ -90,15 +90,15 @@ class HostileTest {
     void whatReachesOutsideIsOnlyText() throws IOException {
         Path secret = Files.writeString(folder.resolve("secret.txt"), "xyzzy-secret");
         Path file = Files.writeString(folder.resolve("reach.md"), GAS + "\n<img src=\"" + secret.toUri() + "\"> <script>fetch('http://example.org')</script>\n\n"
-                + "![a picture](../secret.txt) [a link](" + secret.toUri() + ") ${.data_model} <#include \"" + secret + "\"> @{x} #{y}\n");
+                + "[a picture](../secret.txt) [a link](" + secret.toUri() + ") $\\{.data_model\\} <#include \"" + secret + "\"> @\\{x\\} #\\{y\\}\n");
         StringWriter err = new StringWriter();
         Path out = folder.resolve("out");
         Main.run(new String[] {"print", "--out", out.toString(), file.toString()}, new PrintWriter(new StringWriter()), new PrintWriter(err));
-        if (Files.isDirectory(out)) {
-            try (Stream<Path> printed = Files.list(out)) {
-                for (Path pdf : printed.filter(p -> p.toString().endsWith(".pdf")).toList()) {
-                    assertFalse(new String(Files.readAllBytes(pdf), java.nio.charset.StandardCharsets.ISO_8859_1).contains("xyzzy"), pdf.toString());
-                }
+        try (Stream<Path> printed = Files.list(out)) {
+            List<Path> files = printed.filter(p -> p.toString().endsWith(".pdf")).toList();
+            assertEquals(3, files.size(), err.toString());
+            for (Path pdf : files) {
+                assertFalse(new String(Files.readAllBytes(pdf), java.nio.charset.StandardCharsets.ISO_8859_1).contains("xyzzy"), pdf.toString());
             }
         }
         assertFalse(err.toString().contains("xyzzy"));

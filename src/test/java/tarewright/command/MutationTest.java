@@ -80,6 +80,11 @@ class MutationTest {
         }
 
         @Override
+        public Path real(Path path) {
+            return path;
+        }
+
+        @Override
         public void replace(Path file, byte[] content) {
             throw new AssertionError("proof writes nothing");
         }

@@ -36,7 +36,7 @@ final class RandomSheets {
     }
 
     private Piece piece(int depth) {
-        return switch (random.nextInt(depth > 2 ? 10 : 19)) {
+        return switch (random.nextInt(depth > 2 ? 10 : 20)) {
             case 0 -> new Piece.Heading(2 + random.nextInt(3), line(depth));
             case 1 -> new Piece.RuledLines(random.nextInt(4), word());
             case 2 -> new Piece.Choices(List.of(line(depth), line(depth)), random.nextBoolean() ? Optional.of(1)
@@ -60,6 +60,7 @@ final class RandomSheets {
             case 15 -> new Piece.Note(word(), pieces(4, depth + 1));
             case 16 -> new Piece.Together(pieces(4, depth + 1));
             case 17 -> SampleSheets.graph();
+            case 18 -> new Piece.Photograph(SampleSheets.PHOTOGRAPH, word(), 5 + random.nextInt(100), 5 + random.nextInt(70));
             default -> depth == 0 ? new Piece.NewPage() : new Piece.Paragraph(line(depth));
         };
     }

@@ -28,6 +28,8 @@ final class SampleSheets {
     private SampleSheets() {
     }
 
+    /** Four dots by two in RGB, without transparency. */
+    static final String PHOTOGRAPH = "iVBORw0KGgoAAAANSUhEUgAAAAQAAAACCAIAAADwyuo0AAAAI0lEQVQI12P4z8Dw////BgcFBgYGFob//xkZGf7/v/+vvh4Aj/oLuostg/0AAAAASUVORK5CYII=";
     static final Text MG = chem("magnesium", w("Mg"));
     static final Text H2 = chem("hydrogen, H 2", w("H"), sub("2"));
     static final Text ACID = chem("hydrochloric acid, H Cl, aqueous", w("HCl(aq)"));
@@ -182,6 +184,7 @@ final class SampleSheets {
                 new Piece.Axis("volume of gas / mL", List.of("0", "20", "40", "60", "80"), 4), List.of(new Piece.Spot(0.5, 0.4)),
                 List.of(new Piece.Spot(0, 0), new Piece.Spot(1, 0.8)),
                 "Axes to plot on: mass of ribbon / g along, volume of gas / mL up. Expected: 0.03 along and 32 up."));
+        pieces.add(new Piece.Photograph(PHOTOGRAPH, "two dishes, the left one with a spoonful of a dark powder", 40, 20));
         pieces.add(new Piece.Leaf("Handout, filled in", "H1", new Piece.Heading(2, t("Hydrogen from magnesium ribbon")), List.of(h(2, "Questions"),
                 new Piece.Question("1", "2 marks", List.of(p(t("How many moles of magnesium did you use?"))),
                         List.of(new Piece.Written(2, List.of(filled("3.25 mmol"), w(" Accept 3.1 to 3.4 mmol.")))), List.of()))));

@@ -1,6 +1,8 @@
 package tarewright.procedure.syntax;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import tarewright.text.SourceText;
 import tarewright.text.Span;
@@ -12,10 +14,26 @@ import tarewright.text.Span;
  * @param front the fields between the two {@code ---} lines, none if there are none
  * @param frontSpan where the front matter stands, or the empty span at the start of the file
  * @param body what follows, in order
+ * @param pictures the picture files that it names, as far as they were read, by their destinations as written
  */
-public record SourceFile(SourceText text, Fields front, Span frontSpan, List<Part> body) {
+public record SourceFile(SourceText text, Fields front, Span frontSpan, List<Part> body, Map<String, PictureFile> pictures) {
     public SourceFile {
         body = List.copyOf(body);
+        pictures = Map.copyOf(pictures);
+    }
+
+    /** A file whose pictures have not been read. */
+    public SourceFile(SourceText text, Fields front, Span frontSpan, List<Part> body) {
+        this(text, front, frontSpan, body, Map.of());
+    }
+
+    public SourceFile withPictures(Map<String, PictureFile> files) {
+        return new SourceFile(text, front, frontSpan, body, files);
+    }
+
+    /** The file of a picture; empty where it was not read. */
+    public Optional<PictureFile> file(Inline.Picture picture) {
+        return Optional.ofNullable(pictures.get(picture.destination()));
     }
 
     /** Every typed block in source order, wherever it is nested. */
