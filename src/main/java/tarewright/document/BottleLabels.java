@@ -29,11 +29,14 @@ final class BottleLabels {
 
     private final Draft draft;
     private final Rulebook rules;
+    private final String version;
     private final Hazards hazards;
 
-    BottleLabels(Draft draft, Rulebook rules) {
+    /** @param version the code of the print, which each label bears */
+    BottleLabels(Draft draft, Rulebook rules, String version) {
         this.draft = draft;
         this.rules = rules;
+        this.version = version;
         this.hazards = new Hazards(draft);
     }
 
@@ -99,7 +102,7 @@ final class BottleLabels {
             lines.add(draft.say("label.reduced", "clauses", small.omitted().stream().map(o -> draft.tables().phrase(o.by().clause())).distinct()
                     .collect(Collectors.joining("; "))));
         }
-        lines.add(draft.procedure().procedure().front().code());
+        lines.add(Stream.of(draft.procedure().procedure().front().code(), version).filter(c -> !c.isBlank()).collect(Collectors.joining(" · ")));
         return new Piece.Label(name, detail, verdict.pictograms(), hazards.signalWord(verdict), statements,
                 lines.stream().filter(l -> !l.isBlank()).toList(), verdict.known());
     }

@@ -64,7 +64,7 @@ public final class Documents {
         }
         if (kinds.contains(Sheet.Kind.LABELS)) {
             LabelPaper paper = procedure.procedure().front().labels().orElse(LabelPaper.USUAL);
-            List<Piece> labels = new BottleLabels(Draft.of(WorstHand.of(procedure, country.rules()), false), country.rules()).pieces(paper);
+            List<Piece> labels = new BottleLabels(Draft.of(WorstHand.of(procedure, country.rules()), false), country.rules(), version).pieces(paper);
             if (!labels.isEmpty()) {
                 sheets.add(sheet(Sheet.Kind.LABELS, procedure, labels, version, footer));
             }

@@ -23,6 +23,9 @@ import java.util.stream.Stream;
  * <p>The new files are written and forced in a folder beside them, {@code .<set>.next}. Renaming it to {@code .<set>.ready} decides: before, the old
  * set stands; after, the new one will. Then the old files step aside, and the new ones take their places. What a kill leaves, {@link #recover} takes
  * back (before the renaming) or carries on with (after it).
+ *
+ * <p>A file system renames one name at a time, so of a set under several names some moment must show either old beside new or one missing. Here it is
+ * one missing: nobody can copy a handout with the key to another. An ordinary end of the program waits for that moment to pass ({@link Unbroken}).
  */
 public final class FileSets {
     private static final String NEXT = ".next";
@@ -30,9 +33,16 @@ public final class FileSets {
     private static final String OLD = ".old";
     private static final String GONE = ".gone";
     private final Path folder;
+    private final Runnable beforeEach;
 
     public FileSets(Path folder) {
+        this(folder, () -> { });
+    }
+
+    /** @param beforeEach is run before each single thing that is done to the disk */
+    FileSets(Path folder, Runnable beforeEach) {
         this.folder = folder;
+        this.beforeEach = beforeEach;
     }
 
     /**
@@ -55,13 +65,14 @@ public final class FileSets {
             }
             write(next.resolve(GONE), String.join("\n", gone).getBytes(java.nio.charset.StandardCharsets.UTF_8));
             force(next);
+            beforeEach.run();
             Files.move(next, ready, StandardCopyOption.ATOMIC_MOVE);
             force(folder);
         } catch (IOException e) {
             delete(next);
             throw e;
         }
-        settle(set, ready, false);
+        Unbroken.run(() -> settle(set, ready, false));
     }
 
     /** Takes back or carries on with what a killed print left. */
@@ -78,7 +89,8 @@ public final class FileSets {
             if (name.endsWith(NEXT)) {
                 delete(path);
             } else if (name.endsWith(READY)) {
-                settle(name.substring(1, name.length() - READY.length()), path, true);
+                String set = name.substring(1, name.length() - READY.length());
+                Unbroken.run(() -> settle(set, path, true));
             }
         }
         for (Path path : left) {
@@ -97,7 +109,7 @@ public final class FileSets {
         try {
             Files.createDirectories(old);
             List<String> leaving = new ArrayList<>(names);
-            leaving.addAll(Files.readString(ready.resolve(GONE)).lines().filter(n -> !n.isBlank()).toList());
+            leaving.addAll(gone(ready));
             for (String name : leaving) {
                 Path place = folder.resolve(name);
                 if (Files.isDirectory(place)) {
@@ -106,12 +118,14 @@ public final class FileSets {
                 if (Files.exists(place)) {
                     Path out = old.resolve(name);
                     Files.createDirectories(out.getParent());
+                    beforeEach.run();
                     Files.move(place, out, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
                     aside.put(place, out);
                 }
             }
             for (String name : names) {
                 Files.createDirectories(folder.resolve(name).getParent());
+                beforeEach.run();
                 Files.move(ready.resolve(name), folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
                 placed.add(folder.resolve(name));
             }
@@ -120,7 +134,7 @@ public final class FileSets {
                 throw e;
             }
             for (Path each : placed) {
-                Files.deleteIfExists(each);
+                Files.move(each, ready.resolve(folder.relativize(each).toString()), StandardCopyOption.ATOMIC_MOVE);
             }
             for (Map.Entry<Path, Path> each : aside.entrySet()) {
                 Files.move(each.getValue(), each.getKey(), StandardCopyOption.REPLACE_EXISTING);
@@ -130,17 +144,27 @@ public final class FileSets {
             throw e;
         }
         force(folder);
+        beforeEach.run();
         delete(ready);
+        beforeEach.run();
         delete(old);
+    }
+
+    /** Without the list a kill came while what was finished was cleared away: nothing is left to do. */
+    private static List<String> gone(Path ready) throws IOException {
+        Path list = ready.resolve(GONE);
+        return Files.exists(list) ? Files.readString(list).lines().filter(n -> !n.isBlank()).toList() : List.of();
     }
 
     private static List<String> names(Path ready) throws IOException {
         try (Stream<Path> all = Files.walk(ready)) {
-            return all.filter(Files::isRegularFile).map(p -> ready.relativize(p).toString().replace('\\', '/')).filter(n -> !n.equals(GONE)).sorted().toList();
+            return all.filter(Files::isRegularFile).map(p -> ready.relativize(p).toString().replace('\\', '/'))
+                    .filter(n -> !n.equals(GONE)).sorted().toList();
         }
     }
 
-    private static void write(Path file, byte[] content) throws IOException {
+    private void write(Path file, byte[] content) throws IOException {
+        beforeEach.run();
         Files.createDirectories(file.getParent());
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING)) {
             ByteBuffer bytes = ByteBuffer.wrap(content);
