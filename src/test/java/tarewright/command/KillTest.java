@@ -94,8 +94,8 @@ class KillTest {
             while (!Files.exists(started) && process.isAlive()) {
                 Thread.sleep(5);
             }
-            // A cold process is slower than this one: half of the moments fall into its first print, half into the next ones.
-            if (!process.waitFor(random.nextInt(5 * once), TimeUnit.MILLISECONDS)) {
+            // A cold process is slower than this one: most moments fall into its first print, some into the next.
+            if (!process.waitFor(random.nextInt(3 * once), TimeUnit.MILLISECONDS)) {
                 if (told) {
                     process.destroy();
                 } else {
