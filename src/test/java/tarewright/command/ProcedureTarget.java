@@ -1,5 +1,6 @@
 package tarewright.command;
 
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import tarewright.finding.Finding;
@@ -36,6 +37,11 @@ public final class ProcedureTarget {
         @Override
         public boolean isFile(Path path) {
             return false;
+        }
+
+        @Override
+        public Path real(Path path) throws NoSuchFileException {
+            throw new NoSuchFileException(path.toString());
         }
 
         @Override
