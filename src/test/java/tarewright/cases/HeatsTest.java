@@ -45,6 +45,15 @@ class HeatsTest {
         shows(6.668, "K", reaction.temperatureRise().orElseThrow());
     }
 
+    /** The same figures stand in the text and in formulas. */
+    @Test
+    void heatAndRiseMayBeAskedForInFormulas() {
+        Page page = solutions(flask(NEUTRALISING), "1.00 mol/L", "50.0 mL", "");
+        assertEquals(2790, Door.open(page.ask("heat of course", "J").markdown()).sound().answer().shownValue(), 0.5);
+        Page other = solutions(flask(NEUTRALISING), "1.00 mol/L", "50.0 mL", "");
+        assertEquals(13.336, Door.open(other.ask("2 * temperature rise of course", "K").markdown()).sound().answer().shownValue(), 0.005);
+    }
+
     /** A tenth as strong and 17.0 mL of each: 94.86 J, in joules since it is less than a kilojoule. */
     @Test
     void littleHeatIsGivenInJoules() {

@@ -101,6 +101,21 @@ class ReadingsTest {
         assertEquals(1, rise.decimals().orElseThrow());
     }
 
+    /** Without an instrument a volume may be asked for in litres; in grams it cannot be given, with an instrument or without one, and the author is told so. */
+    @ParameterizedTest
+    @CsvSource({"unit: L,0.02,L,", "unit: L\\nread with: cylinder,0.02,L,", "unit: g,20.0,mL,reading-kind", "unit: g\\nread with: cylinder,20.0,mL,reading-kind", "expect: 3.0 g,3.0,g,reading-kind"})
+    void aReadingIsGivenInAUnitOfItsKind(String fields, double value, String unit, String told) {
+        Door.Outcome outcome = Door.open(kit("Units").block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "volume: 20.0 mL")
+                .block("reading poured", "of: volume of acid", fields.replace("\\n", "\n")).markdown());
+        assertEquals(told == null ? List.of() : List.of(told), outcome.ids(Severity.ERROR).stream().distinct().toList());
+        assertEquals(value, reading(outcome, "poured").value().shownValue(), 1e-9);
+        assertEquals(unit, reading(outcome, "poured").value().unit().symbol());
+        if (told != null) {
+            assertEquals("mass", outcome.errors().get(0).fields().get("otherKind"));
+            assertEquals("volume", outcome.errors().get(0).fields().get("kind"));
+        }
+    }
+
     // --- repeated readings
 
     private static Page titration(String times) {
@@ -170,6 +185,16 @@ class ReadingsTest {
         // Two weighings, each half a hundredth either way, and the amount itself as well as the balance sets it (Eurachem/CITAC CG 4, A2: both weighings count).
         double one = 0.005e-3 / Math.sqrt(3);
         assertEquals(one * Math.sqrt(3), reading(outcome, "powder").value().standardUncertainty(), 1e-3 * one);
+    }
+
+    /** The crucible weighed empty twice: what lies in it has the error of the full weighing and half the variance of an empty one, besides its own. */
+    @Test
+    void theSecondOfADifferenceMayBeReadSeveralTimes() {
+        String markdown = crucible("", "of: mass of salt").markdown().replace("expect: 30.15 g", "expect: 30.15 g\ntimes: 2");
+        Door.Outcome outcome = Door.open(markdown).sound();
+        shows(31.40, "g", 2, reading(outcome, "full").value());
+        double one = 0.005e-3 / Math.sqrt(3);
+        assertEquals(one * Math.sqrt(2.5), reading(outcome, "powder").value().standardUncertainty(), 1e-3 * one);
     }
 
     /** A difference made several times has a value for each time and their mean. */

@@ -3,6 +3,7 @@ package tarewright.procedure.resolve;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
@@ -99,13 +100,14 @@ final class Lookups implements Lookup {
     }
 
     private Optional<Figure> of(QuantityBlock block, Property property, Span at) {
-        if (!Facets.of(bench, block).contains(property)) {
-            if (property == Property.VOLUME && (block.is(QuantityBlock.Kind.SOLID) || block.is(QuantityBlock.Kind.LIQUID))) {
+        Set<Property> has = Facets.of(bench, block);
+        if (!has.contains(property)) {
+            if (property == Property.VOLUME && (block.is(QuantityBlock.Kind.SOLID) || block.is(QuantityBlock.Kind.LIQUID) && !has.contains(Property.DENSITY))) {
                 bench.note(new ResolveFinding.VolumeNeedsDensity(block.name(), bench.matter(block).map(m -> m.formula().unicode()).orElse(""),
                         block.kind().word(), at));
             } else {
                 bench.note(new ResolveFinding.NoSuchFigure(property.words(), block.name(), block.kind().word(),
-                        Facets.of(bench, block).stream().map(Property::words).toList(), at));
+                        has.stream().map(Property::words).toList(), at));
             }
             return Optional.empty();
         }

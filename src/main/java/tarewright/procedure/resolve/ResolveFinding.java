@@ -273,6 +273,14 @@ public sealed interface ResolveFinding extends Finding {
         }
     }
 
+    /** A reading that is expected, or asked for, in a unit of another kind than what it measures. @param text what is expected, or the unit */
+    record ReadingKind(String name, String text, String otherKind, String kind, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "reading-kind";
+        }
+    }
+
     /** Two readings that both say they measure one figure. */
     record ReadTwice(String of, String first, String second, Span at, List<Span> also) implements ResolveFinding {
         @Override

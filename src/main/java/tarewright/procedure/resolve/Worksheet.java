@@ -140,9 +140,9 @@ final class Worksheet {
             found.findings().forEach(expected::note);
             return found.value().map(f -> f.from().isEmpty() ? Figure.given(f.symbol(), f.unit(), f.value(), new Origin.Expected()) : f);
         }
-        Optional<Figure> first = asFirstOfDifference(block);
-        if (first.isPresent()) {
-            return first;
+        Optional<ReadingBlock> between = block.of().isPresent() ? Optional.empty() : betweenThisAndAnother(block);
+        if (between.isPresent()) {
+            return asFirstOfDifference(block, between.get());
         }
         if (block.of().isEmpty()) {
             expected.note(new ResolveFinding.NothingExpected(block.name(), block.block().nameSpan()));
@@ -152,18 +152,18 @@ final class Worksheet {
         return lookups.figure(expected.names.meaning(of.value()), of.value(), of.at());
     }
 
-    /** The first of two readings whose difference is measured shows what the second did and what lies between them. */
-    private Optional<Figure> asFirstOfDifference(ReadingBlock block) {
-        if (block.of().isPresent()) {
-            return Optional.empty();
-        }
-        Optional<ReadingBlock> user = expected.procedure.readings().stream()
+    /** The reading that measures something by the difference of this one and another. */
+    private Optional<ReadingBlock> betweenThisAndAnother(ReadingBlock block) {
+        return expected.procedure.readings().stream()
                 .filter(r -> r.difference().filter(d -> d.first().value().equals(block.name())).isPresent() && r.of().isPresent()).findFirst();
-        return user.flatMap(u -> expected.procedure.reading(u.difference().get().second().value())).flatMap(this::reading).flatMap(second -> {
-            At<String> of = user.get().of().get();
-            return new Lookups(expected, this).figure(expected.names.meaning(of.value()), of.value(), of.at()).map(between -> Figure.of(
-                    Symbol.words(block.name()), second.value().unit(), new Step.Sum(List.of(new Step.Term(1, there(second)), new Step.Term(1, between)))));
-        });
+    }
+
+    /** The first of two readings whose difference is measured shows what the second did and what lies between them. */
+    private Optional<Figure> asFirstOfDifference(ReadingBlock block, ReadingBlock difference) {
+        At<String> of = difference.of().orElseThrow();
+        return expected.procedure.reading(difference.difference().orElseThrow().second().value()).flatMap(this::reading)
+                .flatMap(second -> new Lookups(expected, this).figure(expected.names.meaning(of.value()), of.value(), of.at()).map(between -> Figure.of(
+                        Symbol.words(block.name()), second.value().unit(), new Step.Sum(List.of(new Step.Term(1, there(second)), new Step.Term(1, between))))));
     }
 
     private Optional<ResolvedReading> byDifference(ReadingBlock block) {
@@ -198,19 +198,24 @@ final class Worksheet {
         }
         At<String> of = block.of().get();
         Meaning meaning = expected.names.meaning(of.value());
-        // What a reaction really gives is for the author to say: a yield is rarely the whole.
-        if (meaning instanceof Meaning.Of made && expected.potAsProduct(made.block()).isPresent()) {
+        Optional<Figure> computed = new Lookups(expected, this).figure(meaning, of.value(), of.at());
+        if (computed.isEmpty()) {
             return;
         }
-        new Lookups(expected, this).figure(meaning, of.value(), of.at())
-                .filter(t -> t.dimension().equals(found.get().value().dimension())).ifPresent(truth -> {
-                    Figure read = found.get().value();
-                    double allowed = Math.max(4 * Math.hypot(read.standardUncertainty(), truth.standardUncertainty()), 1e-6 * Math.abs(truth.value()));
-                    if (Math.abs(read.value() - truth.value()) > allowed) {
-                        expected.note(new ResolveFinding.ReadingContradicts(block.name(), Kit.shown(read.value(), read.unit()), of.value(),
-                                Kit.shown(truth.value(), read.unit()), block.block().nameSpan()));
-                    }
-                });
+        Figure read = found.get().value();
+        Figure truth = computed.get();
+        if (!truth.dimension().equals(read.dimension())) {
+            expected.note(new ResolveFinding.ReadingKind(block.name(), Kit.shown(read.value(), read.unit()), Kinds.name(read.dimension()),
+                    Kinds.name(truth.dimension()), of.at()));
+            return;
+        }
+        // What a reaction really gives is for the author to say: a yield is rarely the whole.
+        boolean made = meaning instanceof Meaning.Of product && expected.potAsProduct(product.block()).isPresent();
+        double allowed = Math.max(4 * Math.hypot(read.standardUncertainty(), truth.standardUncertainty()), 1e-6 * Math.abs(truth.value()));
+        if (!made && Math.abs(read.value() - truth.value()) > allowed) {
+            expected.note(new ResolveFinding.ReadingContradicts(block.name(), Kit.shown(read.value(), read.unit()), of.value(),
+                    Kit.shown(truth.value(), read.unit()), block.block().nameSpan()));
+        }
     }
 
     private Optional<ResolvedReading> part(At<String> name) {
@@ -226,12 +231,11 @@ final class Worksheet {
         Optional<ApparatusItem> fitting = Kit.measuring(item, truth.dimension());
         Symbol symbol = Symbol.words(name);
         if (fitting.isEmpty() || fitting.get().division().isEmpty()) {
-            Figure read = block.unit().filter(u -> u.dimension().equals(truth.dimension())).map(u -> truth.in(fit(u, truth))).orElse(truth);
-            return read.as(symbol);
+            return unit(block, truth).map(u -> truth.in(fit(u, truth))).orElse(truth).as(symbol);
         }
         double division = fitting.get().division().getAsDouble();
         Unit marks = fitting.get().divisionTyped().orElseThrow().unit();
-        Unit unit = fit(block.unit().filter(u -> u.dimension().equals(truth.dimension())).orElse(marks), truth);
+        Unit unit = fit(unit(block, truth).orElse(marks), truth);
         if (truth.step() instanceof Step.Read already && already.rounding().divisionSi() == division) {
             // The one weighing of a cut ribbon is the reading itself; several runs to an end point each have an error of their own.
             return block.times() == 1 ? truth.as(symbol).in(unit).shownTo(Kit.decimals(division, unit))
@@ -239,6 +243,14 @@ final class Worksheet {
         }
         return Figure.of(symbol, unit, new Step.Read(truth, new Rounding(Rounding.Direction.NEAREST, division, fit(marks, truth).zero()))).uncertain(fitting.get().standardUncertainty().orElse(0))
                 .shownTo(Kit.decimals(division, unit));
+    }
+
+    /** The unit that the author asks for; a finding where what is read cannot be given in it. */
+    private Optional<Unit> unit(ReadingBlock block, Figure truth) {
+        Optional<Unit> asked = block.unit();
+        asked.filter(u -> !u.dimension().equals(truth.dimension())).ifPresent(u -> expected.note(new ResolveFinding.ReadingKind(block.name(), u.symbol(),
+                Kinds.name(u.dimension()), Kinds.name(truth.dimension()), block.block().nameSpan())));
+        return asked.filter(u -> u.dimension().equals(truth.dimension()));
     }
 
     /** A unit for a figure: of a difference of temperatures in degrees the zero plays no part. */

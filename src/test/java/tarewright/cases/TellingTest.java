@@ -1,0 +1,97 @@
+package tarewright.cases;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tarewright.derivation.Accepted;
+import tarewright.finding.Finding;
+import tarewright.finding.Severity;
+import tarewright.procedure.resolve.Resolver;
+import tarewright.procedure.syntax.Reader;
+import tarewright.setting.Overrides;
+import tarewright.text.SourceText;
+
+/** What a procedure as a whole tells its author and its class: findings in the order of the text and once each, what is taken from a bottle, what is accepted of what was read. */
+class TellingTest {
+    private static final String SETTLING = "CaCl2(aq) + Na2CO3(aq) -> CaCO3(s) + NaCl(aq)";
+
+    private static List<Finding> told(String markdown) {
+        return Resolver.resolve("case", Reader.read(new SourceText("case.md", markdown)).value(), Overrides.NONE, Door.TABLES).findings();
+    }
+
+    private static Page chalk(String equation) {
+        return new Page("Chalk").wasted().block("apparatus", "balance: balance; reads to 0.01 g").block("reaction settling", equation)
+                .block("solution calcium", "solute: CaCl2", "strength: 0.50 mol/L", "volume: 20.0 mL").block("solution soda", "solute: Na2CO3", "strength: 0.50 mol/L", "volume: 20.0 mL")
+                .block("solid chalk", "substance: CaCO3", "made by: settling", "weigh with: balance")
+                .block("reading paper", "expect: 1.05 g", "read with: balance").block("reading paper and chalk", "read with: balance")
+                .block("reading dry chalk", "of: mass of chalk", "by difference: paper and chalk - paper").ask("moles of chalk", "mmol").text("Weigh {chalk}.");
+    }
+
+    /** An author goes through her file from above: an answer's slip before an apparatus's, whatever was looked at first. */
+    @Test
+    void findingsComeInTheOrderOfTheText() {
+        List<Finding> told = told(new Page("Order").text("{nothing}, {mass of nothing}").ask("nought", "").block("value v", "is: missing").block("reading r", "read with: rule")
+                .block("solid salt", "substance: NaCl", "mass: 1.0 g", "weigh with: scales").block("reaction r1", "NaCl(aq) -> NaCl(s)", "limiting: nobody").wasted().markdown());
+        assertTrue(told.size() >= 6, told.toString());
+        for (int i = 1; i < told.size(); i++) {
+            assertTrue(told.get(i - 1).at().start() <= told.get(i).at().start(), told.toString());
+        }
+    }
+
+    /** An equation that cannot be balanced takes the chalk, its mass, two readings and an answer with it: the author is told of the equation, and of nothing that follows. */
+    @Test
+    void whatFollowsFromOneMistakeIsNotToldAgain() {
+        assertEquals(List.of(), told(chalk(SETTLING).markdown()));
+        assertEquals(List.of("impossible-equation"), told(chalk("CaCl2(aq) + Na2CO(aq) -> CaCO3(s) + NaCl(aq)").markdown()).stream().map(Finding::id).toList());
+        assertEquals(List.of("unknown-element"), told(chalk("CaCl2(aq) + Xx2CO3(aq) -> CaCO3(s) + NaCl(aq)").markdown()).stream().map(Finding::id).toList());
+    }
+
+    /** What the reaction makes is not taken from a bottle, nor a product whose mass is aimed at; a reagent is, and what only rinses; what one reaction makes and another uses is made. */
+    @Test
+    void whatIsMadeInThePotIsNotTakenFromABottle() {
+        Door.Outcome outcome = Door.open(new Page("Taken").wasted().block("reaction burning", "Mg(s) + O2(g) -> MgO(s)").block("reaction dissolving", "MgO(s) + HCl(aq) -> MgCl2(aq) + H2O(l)")
+                .block("solid ribbon", "substance: Mg", "mass: 0.243 g").block("gas oxygen", "substance: O2", "excess over: ribbon", "at least: 2 times")
+                .block("solid oxide", "substance: MgO", "made by: burning").block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "excess over: oxide", "at least: 1.1 times")
+                .block("solution salt", "solute: MgCl2", "strength: 0.1 mol/L", "volume: 5 mL", "role: rinse").block("solution bitter", "solute: MgCl2", "made by: dissolving").markdown()).sound();
+        assertEquals(List.of("ribbon", "oxygen", "acid", "salt"), outcome.resolved().quantities().stream().filter(q -> q.taken()).map(q -> q.name()).toList());
+        Door.Outcome aimed = Door.open(new Page("Aim").front("gases: ideal").wasted().block("reaction fizzing", "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)")
+                .block("gas fizz", "substance: CO2", "wanted: 50 mL").block("solid chalk", "substance: CaCO3", "for: fizz").block("solution acid", "solute: HCl", "strength: 1.0 mol/L",
+                        "excess over: chalk", "at least: 2 times").markdown()).sound();
+        assertEquals(List.of("chalk", "acid"), aimed.resolved().quantities().stream().filter(q -> q.taken()).map(q -> q.name()).toList());
+        Door.Outcome typed = Door.open(new Page("Typed").wasted().block("reaction settling", SETTLING).block("solution calcium", "solute: CaCl2", "strength: 0.50 mol/L", "for: chalk")
+                .block("solution soda", "solute: Na2CO3", "strength: 0.50 mol/L", "for: calcium").block("solid chalk", "substance: CaCO3", "mass: 1.0 g").markdown()).sound();
+        assertEquals(List.of("calcium", "soda"), typed.resolved().quantities().stream().filter(q -> q.taken()).map(q -> q.name()).toList());
+    }
+
+    /**
+     * The strength of a sample found by its titre, 24.0 mL: the pipette (20.00 mL, to 0.005), the lye (0.100 mol/L, to 0.0005), the sample itself (0.0600, to 0.00005) and the burette (to 0.05 mL)
+     * all move the titre, each once; on paper the pipette and the lye stand at their face value. Relative standard uncertainties, rectangular, added in squares; k = 2 (JCGM 100:2008, 5.1.2, 6.3.3).
+     */
+    @Test
+    void whatIsAcceptedCountsEachErrorAsItComesIntoTheReading() {
+        Door.Outcome outcome = Door.open(new Page("Titration").wasted().block("apparatus", "burette: burette, 50 mL; graduation 0.1 mL; within 0.05 mL")
+                .block("reaction neutralising", "H2SO4(aq) + NaOH(aq) -> Na2SO4(aq) + H2O(l)")
+                .block("solution sample", "solute: H2SO4", "strength: 0.0600 mol/L", "volume: 20.00 mL", "found by students: yes", "label as: Sample")
+                .block("solution lye", "solute: NaOH", "strength: 0.100 mol/L", "for: sample", "measure with: burette")
+                .block("reading titre", "of: volume of lye", "read with: burette").ask("strength of sample", "mol/L").markdown()).sound();
+        double relative = Math.sqrt(Math.pow(0.005 / 20, 2) + Math.pow(0.0005 / 0.100, 2) + Math.pow(0.00005 / 0.0600, 2) + Math.pow(0.05 / 24.0, 2)) / Math.sqrt(3);
+        Accepted accepted = outcome.resolved().answers().get(0).accepted().orElseThrow();
+        assertEquals(60.0, outcome.answer().value(), 1e-9);
+        assertEquals(60.0 * (1 - 2 * relative), accepted.from(), 1e-3);
+        assertEquals(60.0 * (1 + 2 * relative), accepted.to(), 1e-3);
+        assertEquals("V(NaOH)", accepted.mostImportant().get(1).source().symbol().plain());
+        assertEquals("c(NaOH)", accepted.mostImportant().get(0).source().symbol().plain());
+    }
+
+    /** A word of the author's that is nothing in the procedure is told wherever a formula may stand. */
+    @Test
+    void aFormulaWithAnUnknownWordIsToldWhereverItStands() {
+        Door.Outcome outcome = Door.open(new Page("Words").wasted().block("reading r", "expect: 2 * tare").block("value v", "is: 3 * tara").ask("4 * taro", "").ask("2 * molar mass of Xx2", "")
+                .ask("2 * molar mass of TcO2", "").markdown());
+        assertEquals(List.of("unknown-name tare", "unknown-name tara", "unknown-name taro", "unknown-element molar mass of Xx2", "no-atomic-weight molar mass of TcO2"),
+                outcome.errors().stream().map(f -> f.id() + " " + f.at().text()).toList());
+        assertEquals(5, outcome.ids(Severity.ERROR).size());
+    }
+}
