@@ -20,6 +20,10 @@ final class RecipesJson {
     static void into(ObjectNode node, Recipes recipes) {
         ObjectNode all = node.putObject("recipes");
         recipes.recipes().forEach(r -> recipe(all.putObject(r.name()), r));
+        if (!recipes.unmade().isEmpty()) {
+            ObjectNode none = node.putObject("no recipe");
+            recipes.unmade().forEach(u -> none.put(u.block().name(), u.trouble().map(t -> t.id()).orElseGet(() -> word(u.why()))));
+        }
     }
 
     private static void recipe(ObjectNode node, Recipe recipe) {
@@ -37,6 +41,7 @@ final class RecipesJson {
             each.set("check", check(batch.plan().check()));
         }
         recipe.rise().ifPresent(r -> node.set("temperature rise", FiguresJson.figure(r)));
+        node.put("heat", word(recipe.care().heat()));
         node.put("hot", recipe.hot() || recipe.care().hot());
         recipe.rework().ifPresent(r -> rework(node.putObject("rework"), r));
         recipe.keeps().ifPresent(k -> node.put("keeps", k));

@@ -182,6 +182,8 @@ final class RecipePieces {
                     String key = none && add.order() == Care.Order.STOCK_INTO_WATER ? "recipe.add-alone"
                             : "recipe.add-" + add.order().name().toLowerCase(Locale.ROOT).replace('_', '-');
                     say(steps, key, Map.of("water", quantity(water), "flask", quantity(step.volume())));
+                } else if (act instanceof Act.HeatNotKnown) {
+                    say(steps, "recipe.heat-unknown", Map.of());
                 } else if (act instanceof Act.Cool) {
                     say(steps, rise.isPresent() ? "recipe.cool-rise" : "recipe.cool", rise.map(r -> Map.of("rise",
                             Text.words(draft.numbers().printedNumber(Double.parseDouble(Digits.significant(r.value(), FIGURES_OF_RISE))) + Numbers.NARROW_SPACE + "K"))).orElse(Map.of()));
@@ -214,7 +216,8 @@ final class RecipePieces {
     // --- what has none
 
     Piece unmade(Unmade unmade) {
-        List<Text> why = Text.words(unmade.trouble().map(this::why).orElseGet(() -> draft.say("recipe.none")));
+        List<Text> why = Text.words(unmade.trouble().map(this::why)
+                .orElseGet(() -> draft.say("recipe.none-" + unmade.why().name().toLowerCase(Locale.ROOT).replace('_', '-'))));
         return new Piece.Paragraph(draft.compose("recipe.unmade", Map.of("label", List.of(new Text.Strong(labels.label(unmade.block()))), "why", why)));
     }
 

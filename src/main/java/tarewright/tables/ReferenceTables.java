@@ -7,6 +7,7 @@ import tarewright.chemistry.AcidConstants;
 import tarewright.chemistry.CommercialStrength;
 import tarewright.chemistry.Composition;
 import tarewright.chemistry.Densities;
+import tarewright.chemistry.DilutionHeat;
 import tarewright.chemistry.Elements;
 import tarewright.chemistry.FlammableLimits;
 import tarewright.chemistry.FormationEnthalpies;
@@ -31,12 +32,13 @@ import tarewright.text.SourceText;
  * @param flammableLimits of gases in air
  * @param enthalpies of formation
  * @param saltSolubilities in water
+ * @param dilutionHeats of acids
  * @param acidConstants pKa of acids, of the acids of bases, of indicators
  * @param practice how a preparation room usually works
  */
 public record ReferenceTables(Elements elements, Substances substances, Densities densities, List<CommercialStrength> strengths,
         List<GasSolubility> gasSolubilities, List<Virial> virials, List<FlammableLimits> flammableLimits,
-        FormationEnthalpies enthalpies, List<SaltSolubility> saltSolubilities, AcidConstants acidConstants,
+        FormationEnthalpies enthalpies, List<SaltSolubility> saltSolubilities, List<DilutionHeat> dilutionHeats, AcidConstants acidConstants,
         Practice practice) {
     public ReferenceTables {
         strengths = List.copyOf(strengths);
@@ -44,6 +46,7 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
         virials = List.copyOf(virials);
         flammableLimits = List.copyOf(flammableLimits);
         saltSolubilities = List.copyOf(saltSolubilities);
+        dilutionHeats = List.copyOf(dilutionHeats);
     }
 
     /** The solutions of a solute that are sold, in the order of the table. */
@@ -71,6 +74,11 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
         return saltSolubilities.stream().filter(row -> row.formula().sameComposition(anhydrous)).findFirst();
     }
 
+    /** Heat of diluting a solution of this. */
+    public Optional<DilutionHeat> dilutionHeat(Formula solute) {
+        return dilutionHeats.stream().filter(row -> row.formula().sameComposition(solute)).findFirst();
+    }
+
     /** Every row that is from memory: unproven, and to be marked where it is printed. */
     public List<Unproven> unproven() {
         return Unproven.in(this);
@@ -89,7 +97,7 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
         Translations translations = Translations.into(language);
         List<Substance> named = substances.all().stream().map(s -> translations.name(s.name()).map(t -> s.alsoCalled(t.text())).orElse(s)).toList();
         return new ReferenceTables(elements, new Substances(named), densities, strengths, gasSolubilities, virials, flammableLimits, enthalpies,
-                saltSolubilities, acidConstants, practice);
+                saltSolubilities, dilutionHeats, acidConstants, practice);
     }
 
     /**
@@ -104,7 +112,7 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
         Found<Substances> laid = OwnSubstances.over(substances, new SourceText(fileName, csvText));
         Set<Composition> isomers = laid.value().isomers();
         return new Found<>(new ReferenceTables(elements, laid.value(), new Densities(densities.all(), isomers), strengths,
-                gasSolubilities, virials, flammableLimits, new FormationEnthalpies(enthalpies.all(), isomers), saltSolubilities,
+                gasSolubilities, virials, flammableLimits, new FormationEnthalpies(enthalpies.all(), isomers), saltSolubilities, dilutionHeats,
                 new AcidConstants(acidConstants.all(), isomers), practice), laid.findings());
     }
 }

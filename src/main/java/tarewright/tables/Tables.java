@@ -18,6 +18,7 @@ import tarewright.chemistry.Composition;
 import tarewright.chemistry.Curve;
 import tarewright.chemistry.Densities;
 import tarewright.chemistry.DensityTable;
+import tarewright.chemistry.DilutionHeat;
 import tarewright.chemistry.Element;
 import tarewright.chemistry.Elements;
 import tarewright.chemistry.FlammableLimits;
@@ -49,6 +50,7 @@ public final class Tables {
                 gases.stream().filter(row -> row.text("flammable").equals("yes")).map(Tables::flammable).toList(),
                 new FormationEnthalpies(Rows.of("thermo.csv").stream().map(Tables::enthalpy).toList(), isomers),
                 groups("solubility-salts.csv", "formula").stream().map(Tables::saltSolubility).toList(),
+                groups("dilution-heat.csv", "formula").stream().map(Tables::dilutionHeat).toList(),
                 new AcidConstants(Rows.of("acid-base.csv").stream().map(Tables::acidConstant).toList(), isomers), Practice.load());
     }
 
@@ -119,6 +121,10 @@ public final class Tables {
         Row first = rows.get(0);
         return new SaltSolubility(first.formula("formula"), first.formula("solid_phase"),
                 curve(rows, "t_C", 1, "g_per_100g_water", 1), first.text("note"));
+    }
+
+    private static DilutionHeat dilutionHeat(List<Row> rows) {
+        return new DilutionHeat(rows.get(0).formula("formula"), curve(rows, "molality_mol_kg", 1, "heat_kJ_mol", 1));
     }
 
     private static AcidConstant acidConstant(Row row) {

@@ -28,6 +28,7 @@ public record Unproven(String table, String row, Provenance provenance) {
                         row.formula().plain() + "(" + row.state().letters() + ")", row.provenance())),
                 tables.saltSolubilities().stream().flatMap(row ->
                         curve("solubility of solids", row.formula().plain(), row.saturated())),
+                tables.dilutionHeats().stream().flatMap(row -> curve("heats of dilution", row.formula().plain(), row.released())),
                 tables.acidConstants().all().stream().map(row -> new Unproven("acid constants", row.name(), row.provenance())))
                 .flatMap(each -> each).filter(row -> row.provenance().confidence() == Confidence.MEMORY).toList();
     }

@@ -18,6 +18,10 @@ public sealed interface Act {
     record Add(Care.Order order) implements Act {
     }
 
+    /** How much it warms is not known: slowly, and with a thermometer in it. */
+    record HeatNotKnown() implements Act {
+    }
+
     /** Let it cool to room temperature: it is made up to the mark cold. */
     record Cool() implements Act {
     }
@@ -38,6 +42,9 @@ public sealed interface Act {
         List<Act> acts = new ArrayList<>();
         acts.add(new Take(step.source(), step.taken(), step.delivery()));
         acts.add(new Water(Math.min(share * step.volume().value(), room)));
+        if (care.heat() == Care.Heat.NOT_KNOWN) {
+            acts.add(new HeatNotKnown());
+        }
         acts.add(new Add(care.order()));
         if (care.hot()) {
             acts.add(new Cool());

@@ -12,10 +12,21 @@ import tarewright.derivation.Figure;
  * What goes into what, and whether it gets hot, when a solution is made.
  *
  * @param order what goes into what
- * @param hot whether it is known to heat strongly, or is reckoned to warm the whole by {@link #WARM} or more
+ * @param hot whether it is known to heat strongly, is reckoned to warm the whole by {@link #WARM} or more, or may do so for all that is known
+ * @param heat what is known of the heat
  * @param provenance of the order and of what is known to heat
  */
-public record Care(Order order, boolean hot, Provenance provenance) {
+public record Care(Order order, boolean hot, Heat heat, Provenance provenance) {
+    /** What is known of the heat. */
+    public enum Heat {
+        /** The rise is reckoned. */
+        RECKONED,
+        /** No figure is at hand, and it cannot come to much: a weak stock, or one of a salt. */
+        LITTLE,
+        /** No figure is at hand, and it may hurt. */
+        NOT_KNOWN
+    }
+
     /** What goes into what. */
     public enum Order {
         /** The acid, a little at a time, into most of the water. Never water into acid. */
@@ -42,20 +53,28 @@ public record Care(Order order, boolean hot, Provenance provenance) {
             "CaO", "BaO", "Na2O", "CaCl2", "MgCl2", "AlCl3", "FeCl3", "ZnCl2", "AlBr3", "TiCl4", "SnCl4", "Na2S");
     private static final Provenance MEMORY = new Provenance("common practice and safety data sheets, from memory", Confidence.MEMORY);
 
+    /** In mol/m³: below it even 350 kJ/mol, more than nearly every salt gives, warms by less than {@link #WARM}. */
+    private static final double FAINT = 60;
+
     /**
      * How a solution is to be made.
      *
+     * @param solute of what is made
+     * @param strength of what is made
      * @param rise in temperature of the whole, where it is known
      */
-    public static Care of(Source source, Formula solute, Optional<Figure> rise) {
+    public static Care of(Source source, Formula solute, Figure strength, Optional<Figure> rise) {
         boolean solid = source instanceof Source.Solid;
         // A hydrate has given off most of its heat already, and is then told by the rise alone.
         Formula taken = source instanceof Source.Solid jar ? jar.formula() : solute.anhydrous();
         boolean strong = source.strongest().map(c -> c.value() > MILD).orElse(true);
-        boolean hot = strong && listed(HOT, taken) || rise.filter(r -> r.value() >= WARM).isPresent();
-        Order order = listed(ACIDS, solute.anhydrous()) ? Order.ACID_INTO_WATER
-                : !solid ? Order.STOCK_INTO_WATER : hot ? Order.SOLID_INTO_WATER : Order.DISSOLVE;
-        return new Care(order, hot, MEMORY);
+        boolean acid = listed(ACIDS, solute.anhydrous());
+        boolean fierce = strong && listed(HOT, taken);
+        boolean open = solid ? strength.value() > FAINT && taken.sameComposition(taken.anhydrous()) : strong && (acid || fierce);
+        Heat heat = rise.isPresent() ? Heat.RECKONED : open || fierce ? Heat.NOT_KNOWN : Heat.LITTLE;
+        boolean hot = fierce || rise.filter(r -> r.value() >= WARM).isPresent() || !solid && heat == Heat.NOT_KNOWN;
+        Order order = acid ? Order.ACID_INTO_WATER : !solid ? Order.STOCK_INTO_WATER : hot ? Order.SOLID_INTO_WATER : Order.DISSOLVE;
+        return new Care(order, hot, heat, MEMORY);
     }
 
     private static boolean listed(List<String> formulas, Formula formula) {

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import tarewright.chemistry.Confidence;
 import tarewright.chemistry.Constants;
+import tarewright.chemistry.DilutionHeat;
 import tarewright.chemistry.FormationEnthalpies;
 import tarewright.chemistry.FormationEnthalpy;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaResult;
 import tarewright.chemistry.State;
+import tarewright.chemistry.TableValue;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
@@ -21,8 +23,8 @@ import tarewright.quantity.Unit;
 import tarewright.quantity.UsualUnits;
 
 /**
- * The heat of bringing a pure substance into much water, from enthalpies of formation, and how far it warms what is made. Of a
- * stock that is a solution already, it is an upper bound: part of the heat was given off when the stock was made.
+ * The heat of bringing a pure substance into much water, from enthalpies of formation, or of diluting a stock that is a solution already, from a
+ * table of heats of dilution; and how far it warms what is made.
  */
 public final class DissolvingHeat {
     private static final Unit KILOJOULE_PER_MOLE = UsualUnits.of(Dimension.ENERGY.over(Dimension.AMOUNT), 1);
@@ -55,6 +57,33 @@ public final class DissolvingHeat {
             terms.add(new Term(waters, row(water.get())));
         }
         return Optional.of(Figure.of(Symbol.alone("ΔH"), KILOJOULE_PER_MOLE, new Step.Sum(terms)));
+    }
+
+    /**
+     * Enthalpy of diluting one mole in a stock, at 25 °C, negative where heat is set free; empty beyond the rows of the table. Where the stock's density is not known
+     * that of water stands in, which makes the molality, and so the heat, larger than it is.
+     *
+     * @param molarMass of the solute, kg/mol
+     * @param made amount concentration of what is made
+     */
+    public static Optional<Figure> ofDiluting(DilutionHeat table, StockStrength stock, Figure molarMass, Figure made) {
+        double strong = stock.concentration(Symbol.alone("c")).value();
+        double dense = stock instanceof StockStrength.MassShare share ? share.density().value() : WATER_DENSITY;
+        double weak = made.value();
+        // Between water and the stock the density is near enough a straight line.
+        double from = molality(strong, dense, molarMass.value());
+        double to = molality(weak, WATER_DENSITY + (dense - WATER_DENSITY) * weak / strong, molarMass.value());
+        if (!(table.between(from, to) instanceof TableValue.Known heat)) {
+            return Optional.empty();
+        }
+        return Optional.of(Figure.given(Symbol.alone("ΔH"), KILOJOULE_PER_MOLE, -1000 * heat.figure(),
+                new Origin.Table(heat.provenance().source(), heat.provenance().confidence() != Confidence.MEMORY)).shownTo(1));
+    }
+
+    /** Moles in a kilogram of water; infinite where the solute leaves no room for any. All in SI. */
+    private static double molality(double concentration, double density, double molarMass) {
+        double water = density - concentration * molarMass;
+        return water > 0 ? concentration / water : Double.POSITIVE_INFINITY;
     }
 
     private static Figure row(FormationEnthalpy row) {

@@ -49,6 +49,9 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
     /** Mass fraction from which a liquid is as good as pure, so that its heat of dissolving is that of the pure one. */
     private static final double NEARLY_PURE = 0.9;
 
+    /** Two tables of densities differ by less: what is within 1 % of the strength that is sold is what is sold. */
+    private static final double AS_SOLD = 0.01;
+
     public Recipes {
         recipes = List.copyOf(recipes);
         unmade = List.copyOf(unmade);
@@ -93,12 +96,10 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
             Optional<Formula> solute = quantity.matter().map(Matter::formula);
             Optional<Figure> strength = quantity.figure(Property.STRENGTH);
             Optional<Figure> needed = needed(quantity, new HashSet<>());
-            // Two solutes, iodine with the iodide that dissolves it, an indicator in alcohol would need more than one ingredient and water: half a
-            // recipe is worse than none.
-            boolean simple = block.also().isEmpty() && block.role() != QuantityBlock.Role.INDICATOR;
-            Optional<Ingredient> from = solute.filter(f -> simple && !f.plain().equals(IN_IODIDE)).flatMap(f -> shelf.of(block, f)).filter(i -> !asItComes(block, i, strength));
-            if (solute.isEmpty() || strength.isEmpty() || needed.isEmpty() || from.isEmpty()) {
-                unmade.add(new Unmade(block, Optional.empty()));
+            Optional<Ingredient> from = solute.flatMap(f -> shelf.of(block, f));
+            Optional<Unmade.Why> why = why(block, solute, strength, needed, from);
+            if (why.isPresent()) {
+                unmade.add(new Unmade(block, why.get(), Optional.empty()));
                 return;
             }
             Optional<Saturation> saturation = saturation(procedure, masses, solute.get());
@@ -110,19 +111,19 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
                 Figure flask = flask(filling.capacity());
                 PlanResult result = Plan.of(strength.get(), flask, from.get().source(), saturation);
                 if (result instanceof PlanResult.Refused refused) {
-                    unmade.add(new Unmade(block, Optional.of(refused.trouble())));
+                    unmade.add(new Unmade(block, Unmade.Why.IMPOSSIBLE, Optional.of(refused.trouble())));
                     return;
                 }
                 Plan plan = result.value().orElseThrow();
                 if (care.isEmpty()) {
                     rise = rise(plan.first(), from.get());
-                    care = Optional.of(Care.of(from.get().source(), solute.get(), rise));
+                    care = Optional.of(Care.of(from.get().source(), solute.get(), plan.first().strength(), rise));
                 }
                 batches.add(new Recipe.Batch(filling.count(), plan, acts(plan, solute.get(), rise)));
                 volumes.add(new Term(filling.count(), flask));
             }
             if (batches.isEmpty()) {
-                unmade.add(new Unmade(block, Optional.empty()));
+                unmade.add(new Unmade(block, Unmade.Why.NO_AMOUNT, Optional.empty()));
                 return;
             }
             double made = volumes.stream().mapToDouble(t -> t.coefficient() * t.figure().value()).sum();
@@ -131,16 +132,45 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
                     shelf.rework(block, solute.get(), from.get()), block.keeps()));
         }
 
+        /**
+         * Why there is none. Two solutes, iodine with the iodide that dissolves it, an indicator in alcohol would need more than one ingredient and water: half a recipe is
+         * worse than none.
+         */
+        private static Optional<Unmade.Why> why(QuantityBlock block, Optional<Formula> solute, Optional<Figure> strength, Optional<Figure> needed, Optional<Ingredient> from) {
+            if (block.role() == QuantityBlock.Role.INDICATOR) {
+                return Optional.of(Unmade.Why.INDICATOR);
+            }
+            if (!block.also().isEmpty()) {
+                return Optional.of(Unmade.Why.TWO_SOLUTES);
+            }
+            if (solute.isEmpty()) {
+                return Optional.of(Unmade.Why.NO_FORMULA);
+            }
+            if (solute.get().plain().equals(IN_IODIDE)) {
+                return Optional.of(Unmade.Why.IODINE);
+            }
+            if (strength.isEmpty()) {
+                return Optional.of(Unmade.Why.NO_STRENGTH);
+            }
+            if (needed.isEmpty()) {
+                return Optional.of(Unmade.Why.NO_AMOUNT);
+            }
+            if (from.isEmpty()) {
+                return Optional.of(Unmade.Why.NO_SOURCE);
+            }
+            return asItComes(block, from.get(), strength) ? Optional.of(Unmade.Why.AS_SOLD) : Optional.empty();
+        }
+
         /** What is as strong as it is sold, and not said to be made from anything, is poured out of its bottle. */
         private static boolean asItComes(QuantityBlock block, Ingredient from, Optional<Figure> strength) {
             return block.madeFrom().isEmpty() && from.kind() == Ingredient.Kind.USUAL
-                    && strength.flatMap(s -> from.source().strongest().filter(c -> s.value() >= c.value())).isPresent();
+                    && strength.flatMap(s -> from.source().strongest().filter(c -> s.value() >= c.value() * (1 - AS_SOLD))).isPresent();
         }
 
         private static List<List<Act>> acts(Plan plan, Formula solute, Optional<Figure> rise) {
             List<List<Act>> acts = new ArrayList<>();
             for (Preparation step : plan.steps()) {
-                acts.add(Act.of(step, Care.of(step.source(), solute, step == plan.first() ? rise : Optional.empty())));
+                acts.add(Act.of(step, Care.of(step.source(), solute, step.strength(), step == plan.first() ? rise : Optional.empty())));
             }
             return acts;
         }
@@ -149,16 +179,16 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
             return Figure.given(Symbol.alone("V"), UsualUnits.of(Dimension.VOLUME, volume), volume, new Origin.Counted());
         }
 
-        /** Of a solid, and of a liquid that is as good as pure; of other stocks the heat of diluting is not in the tables. */
+        /** Of a solid, of a liquid that is as good as pure, and of the acids whose heat of diluting is in the tables. */
         private Optional<Figure> rise(Preparation first, Ingredient from) {
-            boolean pure = from.source() instanceof Source.Stock stock && stock.strength() instanceof StockStrength.MassShare share
-                    && share.share().value() >= NEARLY_PURE;
-            boolean solid = from.source() instanceof Source.Solid;
-            if (!pure && !solid) {
-                return Optional.empty();
+            DissolvingHeat dissolving = new DissolvingHeat(procedure.tables().enthalpies());
+            if (!(from.source() instanceof Source.Stock stock)) {
+                return dissolving.enthalpy(from.formula(), State.SOLID).map(h -> DissolvingHeat.rise(first.strength(), h));
             }
-            return new DissolvingHeat(procedure.tables().enthalpies()).enthalpy(from.formula(), solid ? State.SOLID : State.LIQUID)
-                    .map(h -> DissolvingHeat.rise(first.strength(), h));
+            boolean pure = stock.strength() instanceof StockStrength.MassShare share && share.share().value() >= NEARLY_PURE;
+            Optional<Figure> enthalpy = pure ? dissolving.enthalpy(from.formula(), State.LIQUID) : Optional.empty();
+            return enthalpy.or(() -> procedure.tables().dilutionHeat(from.formula()).flatMap(t -> masses.of(from.formula())
+                    .flatMap(m -> DissolvingHeat.ofDiluting(t, stock.strength(), m, first.strength())))).map(h -> DissolvingHeat.rise(first.strength(), h));
         }
 
         // --- how much of it

@@ -163,13 +163,52 @@ class RecipesTest {
         assertEquals(200 + 250, recipes.recipe("strong").orElseThrow().needed().value() * 1e6, 1e-6);
     }
 
-    /** Iodine dissolves in iodide and hardly in water: a recipe with one of two solutes would be wrong, so there is none. */
+    /** Iodine dissolves in iodide and hardly in water: a recipe with one of two solutes would be wrong, so there is none, and the sheet says why. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"solute: I2", "solute: phenolphthalein; role: indicator", "solute: NaCl; also: HCl, 0.1 mol/L"})
-    void noHalfRecipe(String solute) {
-        Recipes recipes = Recipes.of(resolved(block("solution s", solute + "; strength: 0.050 mol/L; volume: 10 mL")), List.of());
+    @CsvSource(delimiter = '|', value = {"solute: I2; strength: 0.050 mol/L | IODINE", "solute: phenolphthalein; role: indicator; strength: 0.050 mol/L | INDICATOR",
+        "solute: NaCl; also: HCl, 0.1 mol/L; strength: 0.050 mol/L | TWO_SOLUTES", "solute: fennick salt; strength: 1 % w/v | NO_FORMULA", "solute: NaCl | NO_STRENGTH",
+        "solute: NaCl; strength: 1 mol/L; made from: bottle | NO_SOURCE", "solute: HCl; strength: 37 % w/w | AS_SOLD"})
+    void noHalfRecipe(String solute, Unmade.Why why) {
+        Recipes recipes = Recipes.of(resolved(block("stock bottle", "solute: KCl; strength: 1 mol/L"), block("solution s", solute + "; volume: 10 mL")), List.of());
         assertEquals(List.of(), recipes.recipes());
-        assertEquals(1, recipes.unmade().size());
+        assertEquals(List.of(why), recipes.unmade().stream().map(Unmade::why).toList());
+    }
+
+    /**
+     * Heat of diluting (Parker, NSRDS-NBS 2, 1965): hydrochloric acid of 37 % w/w is 16.1 mol/kg, 16.4 kJ/mol down to nothing; 2 mol/L keeps 2.7 of them. 2 mol/L × 13.7 kJ/mol over
+     * 4.17 kJ/(L K) are 6.6 K. Nitric acid of 65 % is 29.5 mol/kg, some 12.8 kJ/mol; 6 mol/L, 7.7 mol/kg, keeps 2.6: 6 × 10.2 / 4.17 are 14.7 K, and a warning.
+     */
+    @ParameterizedTest
+    @CsvSource({"HCl, 37 % w/w, 2.0, 6.6, false", "HNO3, 65 % w/w, 6.0, 14.7, true", "CH3COOH, 50 % w/w, 1.0, 0.3, false"})
+    void dilutingAStockWarms(String acid, String label, String strength, double kelvin, boolean warned) {
+        String[] blocks = {block("stock strong", "solute: " + acid + "; strength: " + label), block("solution s", "solute: " + acid + "; strength: " + strength + " mol/L; volume: 10 mL; made from: strong")};
+        Recipe recipe = recipe(blocks);
+        assertEquals(kelvin, recipe.rise().orElseThrow().value(), 0.3);
+        assertEquals(Care.Heat.RECKONED, recipe.care().heat());
+        assertEquals(warned, Checks.run(resolved(blocks)).stream().anyMatch(f -> f.id().equals("hot-to-make")));
+    }
+
+    /** Of half-strength sulfuric acid, of caustic soda lye and of a dry salt that the tables lack no figure is at hand: the sheet says so, and to go slowly. A weak stock is let be. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"solute: H2SO4; strength: 5 mol/L | solute: H2SO4; strength: 2 mol/L | NOT_KNOWN | true", "solute: NaOH; strength: 10 mol/L | solute: NaOH; strength: 2 mol/L | NOT_KNOWN | true",
+        "solute: H2SO4; strength: 1 mol/L | solute: H2SO4; strength: 0.5 mol/L | LITTLE | false", "solute: NaCl; strength: 4 mol/L | solute: NaCl; strength: 1 mol/L | LITTLE | false",
+        "solute: HCl; strength: 30 mol/L | solute: HCl; strength: 1 mol/L | NOT_KNOWN | true"})
+    void anUnknownHeatIsNeverSilent(String stock, String made, Care.Heat heat, boolean told) {
+        Recipe recipe = recipe(block("stock strong", stock), block("solution s", made + "; volume: 10 mL; made from: strong"));
+        assertTrue(recipe.rise().isEmpty());
+        assertEquals(heat, recipe.care().heat());
+        List<Act> acts = recipe.batches().get(0).acts().get(0);
+        assertEquals(told, acts.contains(new Act.HeatNotKnown()));
+        assertEquals(told, acts.contains(new Act.Cool()));
+        assertTrue(!told || acts.indexOf(new Act.HeatNotKnown()) < IntStream.range(0, acts.size()).filter(i -> acts.get(i) instanceof Act.Add).findFirst().orElseThrow());
+    }
+
+    /** By volume: 70 % v/v ethanol from one of 96 % takes 70 / 96 of the flask, 729 mL of a litre, and is made up with water (volumes shrink: common practice). */
+    @Test
+    void spiritByVolume() {
+        Recipe recipe = recipe(block("stock spirit", "solute: C2H5OH; strength: 96 % v/v"), block("solution s", "solute: C2H5OH; strength: 70 % v/v; volume: 100 mL; made from: spirit"));
+        assertEquals(729, only(recipe).exact().value() * 1e6, 1);
+        assertTrue(only(recipe).check().agrees());
     }
 
     /** The finding and the text that it points at. Solubility of sodium chloride at 20 °C: 35.9 g in 100 g of water, 5.4 mol/L (CRC Handbook). */
