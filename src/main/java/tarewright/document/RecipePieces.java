@@ -179,13 +179,14 @@ final class RecipePieces {
                     say(steps, "recipe.take-" + with, Map.of("amount", quantity(take.amount()), "source", source));
                 } else if (act instanceof Act.Add add) {
                     boolean none = water < 0.005 * step.volume().value();
-                    String key = none && add.order() == Care.Order.STOCK_INTO_WATER ? "recipe.add-alone"
+                    boolean stock = add.order() == Care.Order.STOCK_INTO_WATER;
+                    String key = none && stock ? "recipe.add-alone" : stock && hot ? "recipe.add-stock-slowly"
                             : "recipe.add-" + add.order().name().toLowerCase(Locale.ROOT).replace('_', '-');
                     say(steps, key, Map.of("water", quantity(water), "flask", quantity(step.volume())));
                 } else if (act instanceof Act.HeatNotKnown) {
                     say(steps, "recipe.heat-unknown", Map.of());
                 } else if (act instanceof Act.Cool) {
-                    say(steps, rise.isPresent() ? "recipe.cool-rise" : "recipe.cool", rise.map(r -> Map.of("rise",
+                    say(steps, rise.isPresent() ? "recipe.cool-rise" : acts.contains(new Act.HeatNotKnown()) ? "recipe.cool-unknown" : "recipe.cool", rise.map(r -> Map.of("rise",
                             Text.words(draft.numbers().printedNumber(Double.parseDouble(Digits.significant(r.value(), FIGURES_OF_RISE))) + Numbers.NARROW_SPACE + "K"))).orElse(Map.of()));
                 } else if (act instanceof Act.MakeUp) {
                     boolean inFlask = step.delivery() != tarewright.chemistry.solution.Delivery.BALANCE && !hot

@@ -18,6 +18,8 @@ import tarewright.quantity.UsualUnits;
 public record Plan(List<Preparation> steps) {
     /** At most so much weaker in one step: common practice, no source. */
     public static final double MOST_IN_ONE_STEP = 100;
+    /** The first step of several dilutes tenfold if it can: a flask of nearly undiluted acid on the way would be hot and helps nobody. Common practice, no source. */
+    private static final double FIRST_AT_LEAST = 10;
     /** The least that a pipette takes well, in m³: common practice, no source. */
     public static final double LEAST_ALIQUOT = 1e-6;
     private static final double SAME = 1e-9;
@@ -140,7 +142,7 @@ public record Plan(List<Preparation> steps) {
         while (rest > limit * (1 + SAME)) {
             double step = 2;
             for (double usual : USUAL) {
-                if (usual <= Math.min(limit, rest / 2) * (1 + SAME)) {
+                if (usual <= Math.min(limit, rest / FIRST_AT_LEAST) * (1 + SAME)) {
                     step = usual;
                     break;
                 }
