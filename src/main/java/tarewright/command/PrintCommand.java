@@ -2,7 +2,6 @@ package tarewright.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -101,7 +100,7 @@ final class PrintCommand implements Callable<Integer> {
         try (OutputLock lock = lock(err)) {
             return lock == null ? Main.ERRORS : print(inputs, workshop, kinds, words, console, err);
         } catch (IOException e) {
-            err.println("tarewright: " + cannotWrite(e));
+            err.println(CannotWrite.says(out, e));
             return Main.ERRORS;
         }
     }
@@ -118,7 +117,7 @@ final class PrintCommand implements Callable<Integer> {
         try (OutputLock lock = lock(err)) {
             return lock == null ? Main.ERRORS : new TermPrint(work, kinds, formats(kinds), large, out, words).print(mine, sections.isEmpty() && share.of() == 1, console, err);
         } catch (IOException e) {
-            err.println("tarewright: " + cannotWrite(e));
+            err.println(CannotWrite.says(out, e));
             return Main.ERRORS;
         }
     }
@@ -130,11 +129,6 @@ final class PrintCommand implements Callable<Integer> {
             err.println("tarewright: another print into `" + out + "` is under way; wait until it has ended, or choose another folder with --out. Nothing was changed.");
         }
         return lock.orElse(null);
-    }
-
-    private String cannotWrite(IOException e) {
-        String why = e instanceof AccessDeniedException ? "no leave to write to " + e.getMessage() : e.getMessage();
-        return "`" + out + "` cannot be written (" + why + "). What was there stays. Free some space, close the file where it is open, or choose another folder with --out.";
     }
 
     private int print(List<InputFile> inputs, Workshop workshop, Set<Sheet.Kind> kinds, FindingText words, PrintWriter console, PrintWriter err) {
@@ -186,7 +180,7 @@ final class PrintCommand implements Callable<Integer> {
         } catch (BrokenTemplate e) {
             err.println("tarewright: the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says());
         } catch (IOException e) {
-            err.println("tarewright: " + cannotWrite(e));
+            err.println(CannotWrite.says(out, e));
         }
         return Optional.empty();
     }

@@ -172,7 +172,7 @@ final class TermPrint {
                 rows.add(new Row(name, STAYS, 1, warnings));
             } catch (IOException e) {
                 errors = true;
-                err.println("tarewright: `" + out.resolve(folder) + "` cannot be written (" + e.getMessage() + "). What was there stays.");
+                err.println(CannotWrite.says(out.resolve(folder), e));
                 rows.add(new Row(name, STAYS, 1, warnings));
             }
         }
