@@ -22,6 +22,7 @@ import tarewright.procedure.resolve.ResolvedReaction;
 import tarewright.procedure.resolve.ResolvedReaction.PotAccount;
 import tarewright.procedure.resolve.ResolvedReading;
 import tarewright.procedure.resolve.Slip;
+import tarewright.procedure.resolve.Version;
 import tarewright.quantity.Digits;
 import tarewright.quantity.Rounding;
 import tarewright.quantity.Unit;
@@ -53,7 +54,29 @@ final class FiguresJson {
             ArrayNode hands = all.putArray("hands");
             procedure.hands().forEach(h -> hands.add(hand(h)));
         }
+        if (!procedure.versions().isEmpty()) {
+            ArrayNode versions = all.putArray("versions");
+            procedure.versions().forEach(v -> versions.add(version(v)));
+        }
         return all;
+    }
+
+    /** A version of the questions' numbers; with amounts that are dealt, for each hand. */
+    private static ObjectNode version(Version version) {
+        ObjectNode node = NODES.objectNode();
+        node.put("version", version.letter());
+        ObjectNode values = node.putObject("values");
+        version.resolved().values().forEach((name, figure) -> values.set(name, single("value", figure)));
+        answers(node, version.resolved());
+        if (!version.resolved().dealt().isEmpty()) {
+            ArrayNode hands = node.putArray("hands");
+            for (Hand hand : version.resolved().dealt()) {
+                ObjectNode each = hands.addObject();
+                each.put("hand", hand.label());
+                answers(each, hand.resolved());
+            }
+        }
+        return node;
     }
 
     private static void worked(ObjectNode all, Resolved procedure) {
@@ -63,6 +86,10 @@ final class FiguresJson {
         procedure.readings().forEach(r -> quantities.set(r.block().name(), reading(r)));
         ObjectNode reactions = all.putObject("reactions");
         procedure.reactions().forEach(r -> reactions.set(r.name(), reaction(r)));
+        answers(all, procedure);
+    }
+
+    private static void answers(ObjectNode all, Resolved procedure) {
         ArrayNode answers = all.putArray("answers");
         FollowThrough through = FollowThrough.of(procedure, "en");
         procedure.answers().forEach(a -> answers.add(answer(a, through)));

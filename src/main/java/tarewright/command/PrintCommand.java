@@ -171,7 +171,7 @@ final class PrintCommand implements Callable<Integer> {
             Printing.Outcome outcome = printing.print(lot, formats(lot.kinds()), printer);
             outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
             outcome.printed().stream().filter(d -> d.kind() == Sheet.Kind.HANDOUT && !d.large())
-                    .forEach(d -> HandoutLong.of(lot.procedure(), d.printed().pages()).ifPresent(seen::add));
+                    .forEach(d -> HandoutLong.of(lot.procedure(), d.printed().pages()).filter(f -> !seen.contains(f)).ifPresent(seen::add));
             String written = Remarks.written(outcome);
             if (lot.kinds().contains(Sheet.Kind.MISSED) && !written.contains(Sheet.Kind.MISSED.word())) {
                 err.println("tarewright: " + lot.name() + ": nothing is read here that could be supplied to a student who missed the class; declare `reading` blocks");

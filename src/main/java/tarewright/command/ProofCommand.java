@@ -26,6 +26,7 @@ import tarewright.procedure.check.Rehearsal;
 import tarewright.procedure.declare.Term;
 import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.Version;
 import tarewright.term.Lot;
 import tarewright.term.Program;
 import tarewright.wording.FindingText;
@@ -75,9 +76,8 @@ final class ProofCommand implements Callable<Integer> {
             } else {
                 found.findings().forEach(f -> out.println(brief ? words.line(f) : words.full(f)));
                 if (rehearse && !found.hasErrors()) {
-                    for (Hand hand : found.value().hands()) {
-                        String name = found.value().name() + (hand.label().isEmpty() ? "" : ", groups " + hand.groups());
-                        out.print(RehearsalText.of(name, Rehearsal.of(hand.resolved(), hand.times(), seed)));
+                    for (Version version : found.value().eachVersion()) {
+                        rehearse(version, out);
                     }
                 }
             }
@@ -86,6 +86,14 @@ final class ProofCommand implements Callable<Integer> {
             out.println(all.isEmpty() ? "clean" : words.count(all));
         }
         return all.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? Main.ERRORS : Main.CLEAN;
+    }
+
+    private void rehearse(Version version, PrintWriter out) {
+        for (Hand hand : version.resolved().hands()) {
+            String name = version.resolved().name() + (version.letter().isEmpty() ? "" : ", version " + version.letter())
+                    + (hand.label().isEmpty() ? "" : ", groups " + hand.groups());
+            out.print(RehearsalText.of(name, Rehearsal.of(hand.resolved(), hand.times(), seed)));
+        }
     }
 
     /** Each finding stands under the section whose class or room it is of. */
@@ -117,7 +125,7 @@ final class ProofCommand implements Callable<Integer> {
             return found;
         }
         Lot lot = workshop.lot(file, found, Set.of(Sheet.Kind.HANDOUT), false, Program.running());
-        int sides = lot.print(new PdfPrinter(Templates.packed())).get(0).printed().pages();
+        int sides = lot.print(new PdfPrinter(Templates.packed())).stream().mapToInt(d -> d.printed().pages()).max().orElse(0);
         List<Finding> all = new ArrayList<>(found.findings());
         HandoutLong.of(found.value(), sides).ifPresent(all::add);
         return new Found<>(found.value(), all);

@@ -30,7 +30,7 @@ final class Remarks {
         List<String> said = new ArrayList<>();
         if (!outcome.printed().isEmpty()) {
             said.add(outcome.printed().stream()
-                    .map(d -> d.kind().word() + (d.large() ? "-large" : "") + (d.printed().pages() > 0 ? " (" + d.printed().pages() + ")" : ending(d.file()))).collect(Collectors.joining(", ")));
+                    .map(d -> d.word() + (d.printed().pages() > 0 ? " (" + d.printed().pages() + ")" : ending(d.file()))).collect(Collectors.joining(", ")));
         }
         if (!outcome.unchanged().isEmpty()) {
             said.add("unchanged: " + outcome.unchanged().stream().map(f -> f.kind() + (f.pages() > 0 ? " (" + f.pages() + ")" : " in another format")).distinct().collect(Collectors.joining(", ")));

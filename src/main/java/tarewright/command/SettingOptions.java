@@ -17,6 +17,7 @@ import tarewright.quantity.Typed;
 import tarewright.setting.DayValue;
 import tarewright.setting.Overrides;
 import tarewright.setting.Paper;
+import tarewright.setting.Setting;
 import tarewright.tables.ReferenceTables;
 import tarewright.tables.Tables;
 import tarewright.text.SourceText;
@@ -46,6 +47,10 @@ final class SettingOptions {
             description = "The room: temperature, air pressure, relative humidity, volume, told apart by their units.")
     private Optional<String> room;
 
+    @Option(names = "--versions", paramLabel = "2..4", description = {"Versions A, B … of the questions' numbers, so that neighbours cannot copy each other's answers: a handout for each,",
+        "one key with their answers side by side. What is done at the bench stays the same."})
+    private Optional<Integer> versions;
+
     @Option(names = "--on-the-day", paramLabel = "\"strength of titrant is 0.1032 mol/L\"",
             description = "A value as it really is on the day, in the place of the one typed; several between semicolons, or the option again.")
     private List<String> onTheDay = List.of();
@@ -60,6 +65,7 @@ final class SettingOptions {
         all = whole("--groups", groups, MOST_GROUPS).map(all::withGroups).orElse(all);
         all = whole("--group-size", groupSize, MOST_GROUPS).map(all::withGroupSize).orElse(all);
         all = whole("--runs", runs, MOST_RUNS).map(all::withRuns).orElse(all);
+        all = whole("--versions", versions, Setting.MOST_VERSIONS).map(all::withVersions).orElse(all);
         all = spare.map(SettingOptions::spare).map(all::withSpare).orElse(all);
         return paper.map(SettingOptions::paper).map(all::withPaper).orElse(all);
     }

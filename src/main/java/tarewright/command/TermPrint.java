@@ -24,6 +24,7 @@ import tarewright.print.Format;
 import tarewright.print.PacketPdf;
 import tarewright.print.PdfPrinter;
 import tarewright.print.Templates;
+import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.declare.Term;
 import tarewright.procedure.prepare.Need;
 import tarewright.setting.Setting;
@@ -165,7 +166,7 @@ final class TermPrint {
                 rows.add(new Row(name, Remarks.written(outcome), 0, warnings));
                 needs.add(new Need(section.name(), each.found().value(), work.stocks(), lot.country().rules()));
                 Setting setting = each.found().value().setting();
-                COPYING_ORDER.stream().filter(kinds::contains).forEach(k -> order.put(each.input().name() + "-" + k.word() + ".pdf", copies(section, k, setting, each.found().value().hands().size())));
+                COPYING_ORDER.stream().filter(kinds::contains).forEach(k -> lot.files(k, Format.PDF).forEach(f -> order.put(f, copies(section, k, setting, each.found().value()))));
             } catch (BrokenTemplate e) {
                 errors = true;
                 err.println("tarewright: the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says());
@@ -180,15 +181,17 @@ final class TermPrint {
         return new Done(section, rows, copying, needs, told.toString(), errors || copying.isEmpty() && !order.isEmpty());
     }
 
-    /** @param hands how many groups one handout file serves: where amounts are dealt, it holds a handout for each of them */
-    private int copies(Term.Section section, Sheet.Kind kind, Setting setting, int hands) {
+    /** Where amounts are dealt, a handout file holds a handout for each of them and serves as many groups; versions of the questions' numbers go round in turn. */
+    private int copies(Term.Section section, Sheet.Kind kind, Setting setting, Resolved procedure) {
         if (kind != Sheet.Kind.HANDOUT) {
             return 1;
         }
+        int hands = procedure.hands().size();
+        int versions = procedure.eachVersion().size();
         int rounds = (setting.groups() + hands - 1) / hands;
         return switch (work.copies(section)) {
-            case EACH_GROUP -> rounds;
-            case EACH_STUDENT -> rounds * setting.groupSize();
+            case EACH_GROUP -> (rounds + versions - 1) / versions;
+            case EACH_STUDENT -> (rounds * setting.groupSize() + versions - 1) / versions;
             case ONE -> 1;
         };
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -166,6 +167,8 @@ final class TermWork {
         all = section.groups().isPresent() ? all.withGroups(section.groups().getAsInt()) : all;
         all = section.groupSize().isPresent() ? all.withGroupSize(section.groupSize().getAsInt()) : all;
         all = section.date().map(all::withDate).orElse(all);
+        OptionalInt versions = section.versions().isPresent() ? section.versions() : term.versions();
+        all = versions.isPresent() ? all.withVersions(versions.getAsInt()) : all;
         all = section.spare().or(term::spare).map(At::value).map(all::withSpare).orElse(all);
         all = term.school().isEmpty() ? all : all.withSchool(term.school());
         all = term.paper().map(Paper::valueOf).map(all::withPaper).orElse(all);

@@ -12,6 +12,7 @@ import tarewright.procedure.bench.WorstHand;
 import tarewright.procedure.prepare.Need;
 import tarewright.procedure.resolve.Missed;
 import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.Version;
 import tarewright.setting.Paper;
 import tarewright.tables.HazardTables;
 import tarewright.tables.HazardTables.CountryRules;
@@ -34,7 +35,7 @@ public final class Documents {
     }
 
     /**
-     * The sheets asked for, in the order handout, key, safety, prep, labels, missed, missed-key. Labels are left out where nothing needs one, and what is for a
+     * The sheets asked for, in the order handout, key, safety, prep, labels, missed, missed-key; of what a student gets, one for each version of the questions' numbers. Labels are left out where nothing needs one, and what is for a
      * student who missed the class where nothing is read, see {@link Missed}. Supplied readings follow from the version code.
      *
      * @param warnings what the key tells the teacher at its end
@@ -48,11 +49,13 @@ public final class Documents {
     private List<Sheet> spoken(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer) {
         List<Sheet> sheets = new ArrayList<>();
         if (kinds.contains(Sheet.Kind.HANDOUT)) {
-            sheets.add(sheet(Sheet.Kind.HANDOUT, procedure, new Hands(procedure, false).each(d -> new Handout(d, country.rules()).pieces()),
-                    version, footer));
+            for (Version each : procedure.eachVersion()) {
+                sheets.add(lettered(each, sheet(Sheet.Kind.HANDOUT, each.resolved(), new Hands(each.resolved(), false)
+                        .each(d -> new Handout(d, country.rules()).pieces()), version, footer)));
+            }
         }
         if (kinds.contains(Sheet.Kind.KEY)) {
-            List<Piece> key = new Hands(procedure, true).key(open -> new Key(open, leaf(open), warnings, country.rules()));
+            List<Piece> key = new Hands(procedure, true).key(open -> new Key(open, Lettered.of(procedure, open), this::leaf, warnings, country.rules()));
             sheets.add(sheet(Sheet.Kind.KEY, procedure, key, version, footer));
         }
         if (kinds.contains(Sheet.Kind.SAFETY)) {
@@ -70,28 +73,40 @@ public final class Documents {
             }
         }
         if (kinds.contains(Sheet.Kind.MISSED) || kinds.contains(Sheet.Kind.MISSED_KEY)) {
-            Missed.of(procedure, VersionCode.seed(version)).ifPresent(missed -> missed(procedure, missed, kinds, version, footer, sheets));
+            for (Version each : procedure.eachVersion()) {
+                Missed.of(each.resolved(), VersionCode.seed(version)).ifPresent(missed -> missed(each, missed, kinds, version, footer, sheets));
+            }
         }
         return sheets;
     }
 
     /** For a student who missed the class, and for whoever marks that. */
-    private void missed(Resolved procedure, Resolved missed, Set<Sheet.Kind> kinds, String version, String footer, List<Sheet> into) {
+    private void missed(Version each, Resolved missed, Set<Sheet.Kind> kinds, String version, String footer, List<Sheet> into) {
+        Resolved procedure = each.resolved();
         if (kinds.contains(Sheet.Kind.MISSED)) {
-            into.add(sheet(Sheet.Kind.MISSED, procedure, new Hands(missed, false).each(d -> {
+            into.add(lettered(each, sheet(Sheet.Kind.MISSED, procedure, new Hands(missed, false).each(d -> {
                 List<Piece> pieces = new ArrayList<>(List.of(new Piece.Paragraph(List.of(new Text.Strong(Text.words(d.say("missed.said")))))));
                 pieces.addAll(Handout.filledIn(d, country.rules(), new SuppliedReadings(d, new Handout(d, country.rules()))).pieces());
                 return pieces;
-            }), version, footer));
+            }), version, footer)));
         }
         if (kinds.contains(Sheet.Kind.MISSED_KEY)) {
             Map<Resolved, Resolved> usual = new IdentityHashMap<>();
             for (int i = 0; i < procedure.hands().size(); i++) {
                 usual.put(missed.hands().get(i).resolved(), procedure.hands().get(i).resolved());
             }
-            into.add(sheet(Sheet.Kind.MISSED_KEY, procedure, new Hands(missed, true).each(d ->
-                    new MissedKey(Draft.of(usual.get(d.procedure()), true), d).pieces()), version, footer));
+            into.add(lettered(each, sheet(Sheet.Kind.MISSED_KEY, procedure, new Hands(missed, true).each(d ->
+                    new MissedKey(Draft.of(usual.get(d.procedure()), true), d).pieces()), version, footer)));
         }
+    }
+
+    /** A sheet that is one of several versions says which in its title, and so at the foot of each page. */
+    private static Sheet lettered(Version version, Sheet sheet) {
+        return version.letter().isEmpty() ? sheet : sheet.lettered(version.letter(), titled(sheet.title(), version.letter(), sheet.language()));
+    }
+
+    static String titled(String title, String letter, String language) {
+        return letter.isEmpty() ? title : DocumentWords.in(language).say("version.title", "title", title, "letter", letter);
     }
 
     /** The handout of the same hand with its blanks filled. */
@@ -122,7 +137,7 @@ public final class Documents {
         String language = procedure.setting().language();
         DocumentWords words = DocumentWords.in(language);
         String title = procedure.procedure().front().title().map(t -> t.value()).orElse(procedure.name());
-        boolean students = kind == Sheet.Kind.HANDOUT || kind == Sheet.Kind.SAFETY;
+        boolean students = kind == Sheet.Kind.HANDOUT || kind == Sheet.Kind.SAFETY || kind == Sheet.Kind.MISSED;
         String shown = students ? Draft.of(procedure, false).prose().veiled(title) : title;
         Sheet.Paper paper = procedure.setting().paper() == Paper.LETTER ? Sheet.Paper.LETTER : Sheet.Paper.A4;
         return new Sheet(kind, shown, words.say("kind." + kind.word()), procedure.procedure().front().code(), version, language,

@@ -41,6 +41,23 @@ final class Grid {
         rows.add(List.of(cells));
     }
 
+    /** A column set flush right under a head that is no key. */
+    Grid number(String head) {
+        heads.add(Text.words(head));
+        right.add(true);
+        return this;
+    }
+
+    /** A row of a head and a cell for each column behind it. */
+    void row(List<Text> head, List<List<Text>> cells) {
+        List<List<Text>> all = new ArrayList<>(List.of(head));
+        all.addAll(cells);
+        if (all.size() != heads.size()) {
+            throw new IllegalArgumentException(all.size() + " cells under " + heads.size() + " heads");
+        }
+        rows.add(List.copyOf(all));
+    }
+
     /** Nothing if it has no row. */
     List<Piece> pieces() {
         return rows.isEmpty() ? List.of() : List.of(new Piece.Table(caption, heads, rows, right, true, Piece.Use.READ));

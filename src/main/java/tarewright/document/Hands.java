@@ -100,7 +100,8 @@ final class Hands {
                     .map(r -> with(draft, r.value(), accepted.range(r.value()))).orElse(List.of())));
         }
         for (ResolvedAnswer answer : one.answers()) {
-            if (answer.value().isPresent()) {
+            // Versions of the questions' numbers stand side by side in each hand's own account.
+            if (procedure.versions().isEmpty() && answer.value().isPresent()) {
                 rows.add(row(Text.words(draft.say("hands.answer", "number", answer.number())), hands, hand -> hand.resolved().answer(answer.block().block())
                         .flatMap(a -> a.value().map(v -> with(draft, v, a.accepted().flatMap(range -> accepted.range(v, range))))).orElse(List.of())));
             }

@@ -3,6 +3,7 @@ package tarewright.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Step;
@@ -20,29 +21,43 @@ import tarewright.wording.FindingWords;
 /** The teacher's key: what to expect, how each amount was found, the sheet filled in, what came out when it was tried. */
 final class Key {
     private final Draft draft;
-    private final List<Piece> leaf;
+    private final Lettered versions;
+    private final Function<Draft, List<Piece>> leaf;
     private final List<Finding> warnings;
     private final Rulebook rules;
 
-    /** @param leaf the student's sheet, filled in */
-    Key(Draft draft, List<Piece> leaf, List<Finding> warnings, Rulebook rules) {
+    /** @param versions of the questions' numbers, this draft's the first. @param leaf makes the student's sheet, filled in */
+    Key(Draft draft, Lettered versions, Function<Draft, List<Piece>> leaf, List<Finding> warnings, Rulebook rules) {
         this.draft = draft;
-        this.leaf = List.copyOf(leaf);
+        this.versions = versions;
+        this.leaf = leaf;
         this.rules = rules;
         this.warnings = List.copyOf(warnings);
     }
 
     List<Piece> pieces() {
-        return Stream.of(expected(), filledIn(List.of()), answers(), trials(), warnings()).flatMap(List::stream).toList();
+        List<Piece> pieces = new ArrayList<>(expected());
+        for (Lettered.Part version : versions.parts()) {
+            pieces.addAll(filledIn(version, List.of()));
+            pieces.addAll(answers(version));
+        }
+        pieces.addAll(trials());
+        pieces.addAll(warnings());
+        return pieces;
     }
 
     /** All of it but the sheet filled in. */
     List<Piece> account() {
-        return Stream.of(expected(), answers(), trials(), warnings()).flatMap(List::stream).toList();
+        List<Piece> pieces = new ArrayList<>(expected());
+        versions.parts().forEach(version -> pieces.addAll(answers(version)));
+        pieces.addAll(trials());
+        pieces.addAll(warnings());
+        return pieces;
     }
 
     private List<Piece> expected() {
-        List<Piece> pieces = new ArrayList<>(SmallPanel.pieces(draft, rules));
+        List<Piece> pieces = new ArrayList<>(versions.sideBySide());
+        pieces.addAll(SmallPanel.pieces(draft, rules));
         pieces.addAll(new Overview(draft).pieces());
         pieces.addAll(workings());
         pieces.addAll(values());
@@ -54,7 +69,7 @@ final class Key {
      * What differs in safety is said again; nothing that differs is left out.
      */
     List<Piece> after(Key first) {
-        List<Piece> pieces = new ArrayList<>();
+        List<Piece> pieces = new ArrayList<>(versions.sideBySide());
         List<Piece> safety = SmallPanel.pieces(draft, rules);
         if (!safety.equals(SmallPanel.pieces(first.draft, first.rules))) {
             pieces.addAll(safety);
@@ -65,16 +80,19 @@ final class Key {
         if (!values.equals(first.values())) {
             pieces.addAll(values);
         }
-        pieces.addAll(answersUnlike(first));
+        for (int i = 0; i < versions.parts().size(); i++) {
+            Lettered.Part version = versions.parts().get(i);
+            pieces.addAll(answersUnlike(version, first.worked(first.versions.parts().get(i)), "hands.same-answer"));
+        }
         return pieces;
     }
 
-    /** The answers that are not those of the first hand; which are is said. */
-    private List<Piece> answersUnlike(Key first) {
-        List<Piece> before = worked(first.draft, first.body());
+    /** The answers of a version that are not told before; which are is said. @param said what to say of those */
+    private List<Piece> answersUnlike(Lettered.Part version, List<Piece> before, String said) {
+        Draft its = version.draft();
         List<Piece> pieces = new ArrayList<>();
         List<String> same = new ArrayList<>();
-        for (Piece piece : worked(draft, body())) {
+        for (Piece piece : worked(version)) {
             if (!before.contains(piece)) {
                 pieces.add(piece);
             } else if (piece instanceof Piece.Question question) {
@@ -82,10 +100,10 @@ final class Key {
             }
         }
         if (!pieces.isEmpty() || !same.isEmpty()) {
-            pieces.add(0, draft.heading(2, "heading.answers"));
+            pieces.add(0, heading(version));
         }
         if (!same.isEmpty()) {
-            pieces.add(draft.paragraph(same.size() == 1 ? "hands.same-answer" : "hands.same-answers", "numbers", String.join(", ", same)));
+            pieces.add(its.paragraph(same.size() == 1 ? said : said + "s", "numbers", String.join(", ", same)));
         }
         return pieces;
     }
@@ -106,15 +124,20 @@ final class Key {
             }
         }
         draft.procedure().values().forEach((name, figure) -> {
-            List<Piece.WorkedLine> lines = figure.from().isEmpty() ? List.of() : workings.fresh(figure);
-            if (!lines.isEmpty()) {
-                pieces.add(new Piece.Together(List.of(new Piece.Heading(3, draft.prose().of(name)), new Piece.Working(lines))));
+            if (!versions.differing().contains(name)) {
+                pieces.addAll(worked(draft, workings, name, figure));
             }
         });
         if (!pieces.isEmpty()) {
             pieces.add(0, draft.heading(2, "heading.workings"));
         }
         return pieces;
+    }
+
+    private static List<Piece> worked(Draft draft, Workings workings, String name, Figure figure) {
+        List<Piece.WorkedLine> lines = figure.from().isEmpty() ? List.of() : workings.fresh(figure);
+        return lines.isEmpty() ? List.of()
+                : List.of(new Piece.Together(List.of(new Piece.Heading(3, draft.prose().of(name)), new Piece.Working(lines))));
     }
 
     /** The figures of a quantity that are worth a line: not how far it is in excess where it just suffices. */
@@ -141,21 +164,30 @@ final class Key {
         return values.pieces();
     }
 
-    /** The student's sheet filled in, page for page. @param above what stands above the student's sheet too */
+    /** The student's sheet of each version filled in, page for page. @param above what stands above the student's sheet too */
     List<Piece> filledIn(List<Piece> above) {
-        if (body().isEmpty()) {
-            return List.of();
-        }
-        String title = draft.procedure().procedure().front().title().map(At::value).orElse(draft.procedure().name());
-        return List.of(new Piece.Leaf(draft.say("leaf.filled-in"), draft.procedure().procedure().front().code(),
-                new Piece.Heading(2, Text.words(title)), Stream.concat(above.stream(), leaf.stream()).toList()));
+        return versions.parts().stream().flatMap(v -> filledIn(v, above).stream()).toList();
     }
 
-    /** Every answer worked out. */
-    private List<Piece> answers() {
-        List<Piece> pieces = new ArrayList<>(worked(draft, body()));
+    private List<Piece> filledIn(Lettered.Part version, List<Piece> above) {
+        Draft its = version.draft();
+        if (body(its).isEmpty()) {
+            return List.of();
+        }
+        String title = its.procedure().procedure().front().title().map(At::value).orElse(its.procedure().name());
+        String named = Documents.titled(title, version.letter(), its.procedure().setting().language());
+        return List.of(new Piece.Leaf(its.say("leaf.filled-in"), its.procedure().procedure().front().code(),
+                new Piece.Heading(2, Text.words(named)), Stream.concat(above.stream(), leaf.apply(its).stream()).toList()));
+    }
+
+    /** Every answer of the first version worked out; of another one those that are not the same. */
+    private List<Piece> answers(Lettered.Part version) {
+        if (version != versions.parts().get(0)) {
+            return answersUnlike(version, worked(versions.parts().get(0)), "version.same-answer");
+        }
+        List<Piece> pieces = new ArrayList<>(worked(version));
         if (!pieces.isEmpty()) {
-            pieces.add(0, draft.heading(2, "heading.answers"));
+            pieces.add(0, heading(version));
             int marks = draft.procedure().procedure().answers().stream().mapToInt(a -> a.marks().orElse(0)).sum();
             if (marks > 0) {
                 pieces.add(draft.paragraph("answers.total", "marks", marks));
@@ -164,8 +196,22 @@ final class Key {
         return pieces;
     }
 
-    private List<Piece> body() {
-        return new BodyWalk(draft, new KeyAnswer(draft)).body();
+    private static Piece heading(Lettered.Part version) {
+        return version.letter().isEmpty() ? version.draft().heading(2, "heading.answers")
+                : new Piece.Heading(2, Text.words(version.draft().say("heading.answers-of", "letter", version.letter())));
+    }
+
+    private List<Piece> worked(Lettered.Part version) {
+        Draft its = version.draft();
+        Workings workings = new Workings(its);
+        List<Piece> all = new ArrayList<>();
+        versions.differing().forEach(name -> all.addAll(worked(its, workings, name, its.procedure().values().get(name))));
+        all.addAll(worked(its, body(its)));
+        return all;
+    }
+
+    private static List<Piece> body(Draft its) {
+        return new BodyWalk(its, new KeyAnswer(its)).body();
     }
 
     /** The questions with their answers, and the notes that only a teacher reads, wherever they stand. */

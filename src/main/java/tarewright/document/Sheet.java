@@ -15,10 +15,11 @@ import java.util.List;
  * @param footer words for the footer, such as the school's name; may be empty
  * @param pageWord the words around the page numbers: {@code page}, {@code of}
  * @param size of the print
+ * @param letter of the version of the questions' numbers that it is; empty where there is one for all
  * @param pieces the content
  */
 public record Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper,
-        String footer, PageWords pageWord, Size size, List<Piece> pieces) {
+        String footer, PageWords pageWord, Size size, String letter, List<Piece> pieces) {
     public Sheet {
         pieces = List.copyOf(pieces);
     }
@@ -26,12 +27,17 @@ public record Sheet(Kind kind, String title, String kindName, String code, Strin
     /** A sheet in ordinary print. */
     public Sheet(Kind kind, String title, String kindName, String code, String version, String language, Paper paper,
             String footer, PageWords pageWord, List<Piece> pieces) {
-        this(kind, title, kindName, code, version, language, paper, footer, pageWord, Size.USUAL, pieces);
+        this(kind, title, kindName, code, version, language, paper, footer, pageWord, Size.USUAL, "", pieces);
     }
 
     /** The same sheet in large print. @param largeName its name, such as {@code Student handout, large print} */
     public Sheet large(String largeName) {
-        return new Sheet(kind, title, largeName, code, version, language, paper, footer, pageWord, Size.LARGE, pieces);
+        return new Sheet(kind, title, largeName, code, version, language, paper, footer, pageWord, Size.LARGE, letter, pieces);
+    }
+
+    /** The same sheet as one of several versions. @param named its title with the version in it, which stands at the foot of each page too */
+    Sheet lettered(String ofVersion, String named) {
+        return new Sheet(kind, named, kindName, code, version, language, paper, footer, pageWord, size, ofVersion, pieces);
     }
 
     /** Ordinary print, or 18 points and more. */

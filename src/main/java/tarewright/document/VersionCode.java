@@ -53,7 +53,7 @@ public final class VersionCode {
                 room.volume().map(VersionCode::figure).orElse(""), setting.hood().name(),
                 setting.paper().name(), setting.language(), setting.country(), setting.section(),
                 setting.occasion().school(), setting.occasion().date(),
-                setting.onTheDay().stream().map(DayValue::said).sorted().collect(Collectors.joining(";")));
+                setting.onTheDay().stream().map(DayValue::said).sorted().collect(Collectors.joining(";")), "" + setting.versions());
     }
 
     private static String figure(Figure figure) {

@@ -16,16 +16,20 @@ import java.util.List;
  * @param country which hazard table; empty for the usual one
  * @param occasion school, section, day
  * @param onTheDay values that are typed in the place of the procedure's own
+ * @param versions of the questions' numbers that are asked for, 1 to {@link #MOST_VERSIONS}
  */
 public record Setting(int groups, int groupSize, int runs, double spare, Room room, Hood hood, Paper paper, String language, String country,
-        Occasion occasion, List<DayValue> onTheDay) {
+        Occasion occasion, List<DayValue> onTheDay, int versions) {
+    /** Four who sit around one bench have a version each. */
+    public static final int MOST_VERSIONS = 4;
+
     /** Where nothing is said: twelve groups of two, once, a tenth to spare, A4, English. */
-    public static final Setting USUAL = new Setting(12, 2, 1, 0.1, Room.USUAL, Hood.NOT_SAID, Paper.A4, "en", "", Occasion.NONE, List.of());
+    public static final Setting USUAL = new Setting(12, 2, 1, 0.1, Room.USUAL, Hood.NOT_SAID, Paper.A4, "en", "", Occasion.NONE, List.of(), 1);
 
     public Setting {
         onTheDay = List.copyOf(onTheDay);
-        if (groups < 1 || groupSize < 1 || runs < 1 || !(spare >= 0)) {
-            throw new IllegalArgumentException("groups " + groups + ", size " + groupSize + ", runs " + runs + ", spare " + spare);
+        if (groups < 1 || groupSize < 1 || runs < 1 || !(spare >= 0) || versions < 1 || versions > MOST_VERSIONS) {
+            throw new IllegalArgumentException("groups " + groups + ", size " + groupSize + ", runs " + runs + ", spare " + spare + ", versions " + versions);
         }
     }
 

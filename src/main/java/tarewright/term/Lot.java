@@ -19,6 +19,7 @@ import tarewright.print.Format;
 import tarewright.print.PdfPrinter;
 import tarewright.print.Printed;
 import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.Version;
 import tarewright.tables.HazardTables.CountryRules;
 
 /**
@@ -74,6 +75,13 @@ public record Lot(String folder, Resolved procedure, List<Finding> warnings, Cou
         return procedure.name();
     }
 
+    /** The names of a kind's files in ordinary print: of what a student gets, one for each version of the questions' numbers. */
+    public List<String> files(Sheet.Kind kind, Format format) {
+        boolean each = kind == Sheet.Kind.HANDOUT || kind == Sheet.Kind.MISSED || kind == Sheet.Kind.MISSED_KEY;
+        return (each ? procedure.eachVersion() : List.of(new Version("", procedure))).stream()
+                .map(v -> name() + "-" + LotDocument.word(kind, v.letter()) + "." + format.word()).toList();
+    }
+
     /**
      * Every document, laid out whole; nothing is written.
      *
@@ -92,9 +100,9 @@ public record Lot(String folder, Resolved procedure, List<Finding> warnings, Cou
         List<Sheet> sheets = new Documents(country).sheets(procedure, kinds, warnings, version, footer);
         for (Sheet sheet : large ? Documents.withLarge(sheets) : sheets) {
             boolean isLarge = sheet.size() == Sheet.Size.LARGE;
-            String file = name() + "-" + sheet.kind().word() + (isLarge ? "-large" : "") + ".";
+            String file = name() + "-" + LotDocument.word(sheet.kind(), sheet.letter()) + (isLarge ? "-large" : "") + ".";
             for (Format format : new TreeSet<>(formats)) {
-                printed(sheet, format, printer).ifPresent(p -> documents.add(new LotDocument(sheet.kind(), isLarge, file + format.word(), p)));
+                printed(sheet, format, printer).ifPresent(p -> documents.add(new LotDocument(sheet.kind(), sheet.letter(), isLarge, file + format.word(), p)));
             }
         }
         return documents;

@@ -17,6 +17,7 @@ import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedAnswer;
 import tarewright.procedure.resolve.ResolvedReaction;
+import tarewright.procedure.resolve.Version;
 import tarewright.safety.Clash;
 import tarewright.safety.Rulebook;
 import tarewright.safety.Statement;
@@ -49,6 +50,7 @@ final class LotFacts {
             all.hand = each.label();
             all.worked(each.resolved());
         }
+        procedure.versions().stream().skip(1).forEach(all::version);
         all.hand = "";
         new PrepFacts(all::figure, all::add).of(procedure, rules);
         all.safety(BenchSafety.of(WorstHand.of(procedure, rules), rules));
@@ -72,6 +74,7 @@ final class LotFacts {
         said("groups", setting.groups());
         said("group size", setting.groupSize());
         said("runs", setting.runs());
+        said("versions", setting.versions() == 1 ? "" : setting.versions());
         said("spare", NUMBERS.plainNumber(setting.spare() * 100) + " %");
         Room room = setting.room();
         figure("setting", "", "room temperature", room.temperature());
@@ -119,8 +122,22 @@ final class LotFacts {
         }
     }
 
+    /** Only the questions' numbers and their answers are another in another version. */
+    private void version(Version version) {
+        String behind = ", version " + version.letter();
+        for (Hand each : version.resolved().hands()) {
+            hand = each.label();
+            each.resolved().values().forEach((name, figure) -> figure("quantity", name + behind, "value", figure));
+            each.resolved().answers().forEach(a -> answer(a, behind));
+        }
+    }
+
     private void answer(ResolvedAnswer answer) {
-        String number = answer.number();
+        answer(answer, "");
+    }
+
+    private void answer(ResolvedAnswer answer, String behind) {
+        String number = answer.number() + behind;
         answer.value().ifPresent(value -> {
             figure("question", number, "answer", value);
             answer.accepted().ifPresent(range -> accepted(number, value, range));

@@ -28,6 +28,6 @@ public record OrderList(String term, List<Need> needs, String version, String fo
 
     /** Laid out whole; nothing is written. */
     public LotDocument print(PdfPrinter printer) {
-        return new LotDocument(Sheet.Kind.ORDER, false, term + "-order.pdf", printer.print(sheet()));
+        return new LotDocument(Sheet.Kind.ORDER, "", false, term + "-order.pdf", printer.print(sheet()));
     }
 }

@@ -16,6 +16,9 @@ public final class FindingWords {
     /** Fields that hold the name of a kind of quantity, as {@link tarewright.quantity.Kinds} gives it. */
     private static final Set<String> KINDS = Set.of("wanted", "found", "leftKind", "rightKind", "measures");
 
+    /** Of a finding that one version of the questions' numbers has and the first has not: the version's letter. */
+    private static final String IN_VERSION = "inVersion";
+
     private final MessageFile messages;
     private final Numbers numbers;
 
@@ -51,7 +54,10 @@ public final class FindingWords {
     }
 
     public Words words(Finding finding) {
-        return words(finding.id(), finding.fields());
+        Words said = words(finding.id(), finding.fields());
+        Object version = finding.fields().get(IN_VERSION);
+        return version == null ? said : new Words(messages.get("list.in-version").replace("{version}", String.valueOf(version)).replace("{says}", said.headline()),
+                said.mend(), said.more());
     }
 
     /**

@@ -31,9 +31,12 @@ class VersionCodeTest {
         Setting usual = Setting.USUAL;
         Setting letter = new Setting(usual.groups(), usual.groupSize(), usual.runs(), usual.spare(), usual.room(), usual.hood(),
                 Paper.LETTER,
-                usual.language(), usual.country(), usual.occasion(), usual.onTheDay());
+                usual.language(), usual.country(), usual.occasion(), usual.onTheDay(), 1);
         Setting more = new Setting(13, usual.groupSize(), usual.runs(), usual.spare(), usual.room(), usual.hood(), usual.paper(),
-                usual.language(), usual.country(), usual.occasion(), usual.onTheDay());
+                usual.language(), usual.country(), usual.occasion(), usual.onTheDay(), 1);
+        Setting two = new Setting(usual.groups(), usual.groupSize(), usual.runs(), usual.spare(), usual.room(), usual.hood(), usual.paper(),
+                usual.language(), usual.country(), usual.occasion(), usual.onTheDay(), 2);
+        assertNotEquals(code, code("text\n", two, "1"));
         assertNotEquals(code, code("text.\n", usual, "1"));
         assertNotEquals(code, code("text\n", letter, "1"));
         assertNotEquals(code, code("text\n", more, "1"));

@@ -10,6 +10,8 @@ import tarewright.finding.Severity;
 import tarewright.procedure.declare.Notes;
 import tarewright.procedure.declare.Notes.SettledBlock;
 import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.Version;
+import tarewright.procedure.resolve.VersionFinding;
 
 /** Every check, and the author's answers to what they find. */
 public final class Checks {
@@ -24,9 +26,15 @@ public final class Checks {
     /** What the checks find, without warnings that the author has answered. */
     public static List<Finding> run(Resolved procedure) {
         Set<Finding> found = new LinkedHashSet<>();
-        // What is wrong with one deal is wrong, whatever the others are like.
-        procedure.hands().forEach(hand -> ALL.forEach(check -> check.check(hand.resolved(), found::add)));
-        VariesCheck.check(procedure, found::add);
+        List<Version> versions = procedure.eachVersion();
+        for (Version version : versions) {
+            Set<Finding> its = new LinkedHashSet<>();
+            // What is wrong with one deal is wrong, whatever the others are like.
+            version.resolved().hands().forEach(hand -> ALL.forEach(check -> check.check(hand.resolved(), its::add)));
+            VariesCheck.check(version.resolved(), its::add);
+            its.stream().filter(f -> !found.contains(f)).toList().forEach(f -> found.add(version == versions.get(0) ? f : new VersionFinding.In(version.letter(), f)));
+        }
+        VersionsCheck.check(procedure, found::add);
         return unanswered(procedure, new ArrayList<>(found));
     }
 

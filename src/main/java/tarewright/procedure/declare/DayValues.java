@@ -98,6 +98,10 @@ final class DayValues {
             reader.note(new DeclareFinding.FieldOfOtherType(block.type(), key, Vocabulary.typesWith(key), value.name()));
             return block;
         }
+        if (block.fields().has("versions")) {
+            reader.note(new DeclareFinding.DayValueInVersions(value.of(), value.name()));
+            return block;
+        }
         if (!block.fields().has(key) && !mayStand(key, block)) {
             reader.note(new DeclareFinding.DayValueDerived(value.of(), value.name()));
             return block;

@@ -103,8 +103,11 @@ public final class DeclarationReader {
 
     private ValueBlock value(TypedBlock block) {
         Fields fields = checked(block);
-        missing(block, "is", "is: 24.0 L/mol");
-        return new ValueBlock(block, reader.expression(fields, "is"), reader.unit(fields, "unit"), reader.precision(fields, "shown to"));
+        List<At<Expression>> versions = new VersionsReader(reader).of(fields);
+        if (!fields.has("versions")) {
+            missing(block, "is", "is: 24.0 L/mol");
+        }
+        return new ValueBlock(block, versions.stream().findFirst().or(() -> reader.expression(fields, "is")), versions, reader.unit(fields, "unit"), reader.precision(fields, "shown to"));
     }
 
     private ReadingBlock reading(TypedBlock block) {

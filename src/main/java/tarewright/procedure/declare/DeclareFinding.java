@@ -194,6 +194,14 @@ public sealed interface DeclareFinding extends Finding {
         }
     }
 
+    /** A value on the day of something that differs between the versions of the questions' numbers. */
+    record DayValueInVersions(String text, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "day-value-in-versions";
+        }
+    }
+
     /** The same thing twice on one day. */
     record DayValueTwice(String text, Span at, List<Span> also) implements DeclareFinding {
         @Override
@@ -207,6 +215,18 @@ public sealed interface DeclareFinding extends Finding {
         @Override
         public String id() {
             return "not-in-a-term";
+        }
+    }
+
+    /** Two versions of the questions' numbers with one and the same number. */
+    record VersionTwice(String text, Span at, List<Span> also) implements DeclareFinding {
+        public VersionTwice {
+            also = List.copyOf(also);
+        }
+
+        @Override
+        public String id() {
+            return "version-twice";
         }
     }
 

@@ -31,6 +31,12 @@ public record Procedure(SourceFile source, Front front, List<ReactionBlock> reac
                 graphs);
     }
 
+    /** The same with other values. */
+    public Procedure withValues(List<ValueBlock> others) {
+        return new Procedure(source, front, reactions, quantities, others, readings, apparatus, cautions, answers, wastes, trials, settled, stocks,
+                graphs);
+    }
+
     /** The same with labels on the term's paper. */
     public Procedure withLabels(Optional<LabelPaper> paper) {
         return paper.map(front::withLabels).map(f -> new Procedure(source, f, reactions, quantities, values, readings, apparatus, cautions, answers, wastes, trials, settled,

@@ -22,10 +22,11 @@ import tarewright.text.Span;
  * @param sections in their order
  * @param stocks what is on the shelf
  * @param labels the sheets of labels, in the place of what a procedure says
+ * @param versions of the questions' numbers, for every section that does not say its own
  */
 public record Term(Optional<At<String>> title, String school, Optional<String> paper, Optional<At<Typed>> spare, List<At<String>> documents,
         List<Piece> procedures, Optional<Copies> copies, Optional<String> language, Optional<String> country, List<Section> sections,
-        List<StockBlock> stocks, Optional<LabelPaper> labels) {
+        List<StockBlock> stocks, Optional<LabelPaper> labels, OptionalInt versions) {
     public Term {
         documents = List.copyOf(documents);
         procedures = List.copyOf(procedures);
@@ -48,10 +49,11 @@ public record Term(Optional<At<String>> title, String school, Optional<String> p
      *
      * @param date ISO 8601, a day that exists
      * @param procedures its own list; empty for the term's
+     * @param versions of the questions' numbers
      * @param bad whether something of it could not be read, so that it cannot be printed
      */
     public record Section(TypedBlock block, OptionalInt groups, OptionalInt groupSize, Optional<String> date, Front.RoomFields room,
-            List<DayValue> onTheDay, List<Piece> procedures, Optional<Copies> copies, Optional<At<Typed>> spare, boolean bad) {
+            List<DayValue> onTheDay, List<Piece> procedures, Optional<Copies> copies, Optional<At<Typed>> spare, OptionalInt versions, boolean bad) {
         public Section {
             onTheDay = List.copyOf(onTheDay);
             procedures = List.copyOf(procedures);

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import tarewright.finding.Found;
 import tarewright.procedure.declare.Term.Copies;
@@ -13,6 +14,7 @@ import tarewright.procedure.syntax.Fields;
 import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.procedure.syntax.SourceFile;
 import tarewright.procedure.syntax.TypedBlock;
+import tarewright.setting.Setting;
 import tarewright.tables.ReferenceTables;
 
 /** Reads a term's file. Never throws on what an author wrote; a section with a mistake in it is marked, so that the others can go on. */
@@ -59,7 +61,7 @@ public final class TermReader {
                 pieces(front, "documents").stream().flatMap(this::document).toList(), pieces(front, "procedures"), copies(front),
                 reader.words(front, "language"), reader.words(front, "country"),
                 source.blocks().stream().filter(b -> b.type().equals("section")).map(this::section).toList(), stocks.value(),
-                LabelPaperReader.read(pieces(front, "labels"), reader::note));
+                LabelPaperReader.read(pieces(front, "labels"), reader::note), versions(front));
     }
 
     private Section section(TypedBlock block) {
@@ -73,7 +75,12 @@ public final class TermReader {
         Optional<String> date = date(fields);
         Optional<Copies> copies = copies(fields);
         var spare = reader.share(fields, "spare");
-        return new Section(block, groups, size, date, room, day, pieces(fields, "procedures"), copies, spare, reader.findings().size() > before);
+        var versions = versions(fields);
+        return new Section(block, groups, size, date, room, day, pieces(fields, "procedures"), copies, spare, versions, reader.findings().size() > before);
+    }
+
+    private OptionalInt versions(Fields fields) {
+        return reader.whole(fields, "versions", 1, Setting.MOST_VERSIONS);
     }
 
     private static List<Piece> pieces(Fields fields, String key) {

@@ -30,7 +30,7 @@ final class Vocabulary {
         all.put("solution", with(IN_POT, "solute", "volume", "strength", "density", "measure with", "portion of", "portions", "acts as", "also",
                 "made from", "made up to", "series", "keeps"));
         all.put("gas", with(IN_POT, "substance", "wanted", "volume", "mass", "fits", "collected", "at", "wash", "dead volume", "real"));
-        all.put("value", List.of("is", "unit", "shown to"));
+        all.put("value", List.of("is", "versions", "unit", "shown to"));
         all.put("reading", List.of("of", "unit", "read with", "times", "concordant within", "by difference", "expect"));
         all.put("caution", List.of("severity", "hazard", "consequence", "avoid"));
         all.put("answer", List.of("value", "words", "choice", "marks", "lines", "shown to", "within", "unit", "reject"));
@@ -38,8 +38,8 @@ final class Vocabulary {
         all.put("trial", List.of("of", "gave", "on"));
         all.put("settled", List.of("finding", "because"));
         all.put("graph", List.of("x", "y", "of"));
-        all.put(TERM, List.of("term", "school", "paper", "spare", "documents", "procedures", "copies", "language", "country", "labels"));
-        all.put("section", List.of("groups", "group size", "date", "room", "on the day", "procedures", "copies", "spare"));
+        all.put(TERM, List.of("term", "school", "paper", "spare", "documents", "procedures", "copies", "language", "country", "labels", "versions"));
+        all.put("section", List.of("groups", "group size", "date", "room", "on the day", "procedures", "copies", "spare", "versions"));
         all.put("stock", List.of("substance", "solute", "strength", "density", "purity", "pack", "on hand", "price", "keeps"));
         return Map.copyOf(all);
     }

@@ -19,10 +19,11 @@ import tarewright.tables.ReferenceTables;
  * @param referents what each reference of the text stands for
  * @param graphs axes to plot on
  * @param dealt one for each distinct deal, where amounts are dealt out; else none
+ * @param versions of the questions' numbers, the first of them this itself with one version; none where there is one
  */
 public record Resolved(String name, Procedure procedure, Setting setting, ReferenceTables tables, List<ResolvedQuantity> quantities,
         List<ResolvedReaction> reactions, List<ResolvedReading> readings, Map<String, Figure> values, List<ResolvedAnswer> answers,
-        Map<Inline.Reference, Referent> referents, List<ResolvedGraph> graphs, List<Hand> dealt) {
+        Map<Inline.Reference, Referent> referents, List<ResolvedGraph> graphs, List<Hand> dealt, List<Version> versions) {
     public Resolved {
         quantities = List.copyOf(quantities);
         reactions = List.copyOf(reactions);
@@ -31,12 +32,22 @@ public record Resolved(String name, Procedure procedure, Setting setting, Refere
         answers = List.copyOf(answers);
         graphs = List.copyOf(graphs);
         dealt = List.copyOf(dealt);
+        versions = List.copyOf(versions);
         referents = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(referents));
     }
 
     /** One for each distinct deal, in the order of the first group that gets it; where nothing is dealt out, a single one of this itself. */
     public List<Hand> hands() {
         return dealt.isEmpty() ? List.of(new Hand("", Hand.upTo(setting.groups()), Hand.upTo(setting.runs()), Map.of(), this)) : dealt;
+    }
+
+    /** Each version of the questions' numbers, in their order; where there is one, this itself without a letter. */
+    public List<Version> eachVersion() {
+        return versions.isEmpty() ? List.of(new Version("", this)) : versions;
+    }
+
+    Resolved with(List<Version> others) {
+        return new Resolved(name, procedure, setting, tables, quantities, reactions, readings, values, answers, referents, graphs, dealt, others);
     }
 
     /** By block name, what is dealt out here. */
@@ -51,7 +62,7 @@ public record Resolved(String name, Procedure procedure, Setting setting, Refere
     }
 
     Resolved with(List<ResolvedGraph> graphs, List<Hand> dealt) {
-        return new Resolved(name, procedure, setting, tables, quantities, reactions, readings, values, answers, referents, graphs, dealt);
+        return new Resolved(name, procedure, setting, tables, quantities, reactions, readings, values, answers, referents, graphs, dealt, List.of());
     }
 
     public Optional<ResolvedQuantity> quantity(String blockName) {

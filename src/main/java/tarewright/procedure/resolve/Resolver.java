@@ -89,7 +89,24 @@ public final class Resolver {
         Found<Procedure> declared = new Found<>(own.value().withShelf(shelf).withLabels(labels), own.findings());
         Set<Finding> findings = new LinkedHashSet<>(declared.findings());
         Setting setting = Settings.of(declared.value().front(), overrides);
-        List<Deal> deals = Deal.all(declared.value(), setting, findings::add);
+        List<Procedure> procedures = Versions.of(declared.value(), setting, tables, findings::add);
+        List<Version> versions = new ArrayList<>();
+        for (Procedure each : procedures) {
+            String letter = Version.letter(versions.size());
+            Set<Finding> its = versions.isEmpty() ? findings : new LinkedHashSet<>();
+            versions.add(new Version(letter, whole(name, each, setting, tables, its)));
+            // What is wrong in every version is told once.
+            its.stream().filter(f -> !findings.contains(f)).forEach(f -> findings.add(new VersionFinding.In(letter, f)));
+        }
+        Resolved first = versions.get(0).resolved();
+        List<Finding> inOrder = new ArrayList<>(findings);
+        inOrder.sort(Comparator.comparingInt(f -> f.at().start()));
+        return new Found<>(versions.size() == 1 ? first : first.with(versions), inOrder);
+    }
+
+    /** One version of the questions' numbers, with the hands of amounts that are dealt. */
+    private static Resolved whole(String name, Procedure procedure, Setting setting, ReferenceTables tables, Set<Finding> findings) {
+        List<Deal> deals = Deal.all(procedure, setting, findings::add);
         List<Resolver> resolvers = deals.stream().map(d -> new Resolver(name, d.procedure(), setting, tables, findings, Map.of())).toList();
         List<Bench.Share> shares = IntStream.range(0, deals.size()).mapToObj(i -> new Bench.Share(resolvers.get(i).expected, deals.get(i).times())).toList();
         resolvers.forEach(r -> r.expected.sharedBy(shares));
@@ -101,10 +118,7 @@ public final class Resolver {
             Resolved alone = each.get(i).with(graphs, List.of());
             hands.add(new Hand(deals.get(i).label(), deals.get(i).groups(), deals.get(i).runs(), alone.amountsDealt(), alone));
         }
-        Resolved resolved = each.get(0).with(graphs, hands);
-        List<Finding> inOrder = new ArrayList<>(findings);
-        inOrder.sort(Comparator.comparingInt(f -> f.at().start()));
-        return new Found<>(resolved, inOrder);
+        return each.get(0).with(graphs, hands);
     }
 
     /**
@@ -144,7 +158,7 @@ public final class Resolver {
         dropEchoes();
         noteGaps(quantities, answers, referents);
         return new Resolved(name, procedure, setting, tables, quantities, reactions, List.copyOf(readings.values()), values, answers, referents,
-                List.of(), List.of());
+                List.of(), List.of(), List.of());
     }
 
     /** A figure that waits for itself because its reaction or its substance could not be read is that mistake once more, not another one. */

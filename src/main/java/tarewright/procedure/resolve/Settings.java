@@ -29,7 +29,7 @@ final class Settings {
                 overrides.paper().or(() -> front.paper().map(Paper::valueOf)).orElse(usual.paper()),
                 front.language().map(At::value).or(overrides::language).orElse(usual.language()),
                 overrides.country().or(() -> front.country().map(At::value)).orElse(usual.country()),
-                new Setting.Occasion(overrides.school().orElse(""), overrides.section().orElse(""), overrides.date().orElse("")), overrides.onTheDay());
+                new Setting.Occasion(overrides.school().orElse(""), overrides.section().orElse(""), overrides.date().orElse("")), overrides.onTheDay(), overrides.versions().orElse(usual.versions()));
     }
 
     private static int first(OptionalInt overriding, OptionalInt own, int usual) {
