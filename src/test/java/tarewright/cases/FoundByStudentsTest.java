@@ -209,4 +209,73 @@ class FoundByStudentsTest {
         assertEquals(List.of("found-left-over"), Door.open(markdown.replace("VOLUME", "5.0")).ids(Severity.ERROR));
         assertEquals(List.of(), Door.open(markdown.replace("VOLUME", "20.0")).ids(Severity.ERROR));
     }
+
+    /**
+     * Zinc of unknown mass: 0.200 g (65.38 g/mol) give 3.0590 mmol, 73.585 mL at 20 °C and 101.325 kPa (24.0549 L/mol), read as 74 mL. Back: 3.0763 mmol, 0.20113 g.
+     */
+    @Test
+    void theMassOfAMetalIsFoundByItsGas() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Zinc")).front("room: 20 °C; 101.325 kPa").front("gases: ideal")
+                .block("apparatus", "syringe: gas syringe; capacity 100 mL; graduation 1 mL").block("reaction dissolving", "Zn(s) + HCl(aq) -> ZnCl2(aq) + H2(g)")
+                .block("solid metal", "substance: Zn", "mass: 0.200 g", "found by students: yes", "label as: Metal")
+                .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "volume: 20.0 mL").block("gas hydrogen", "substance: H2", "made by: dissolving", "in: syringe")
+                .block("reading gas read", "of: volume of hydrogen").ask("mass of metal", "g").markdown()).sound();
+        assertEquals(0.20113, outcome.answer().shownValue(), 5e-5);
+        assertEquals(0.200, outcome.shown("metal", Property.MASS), 1e-12);
+    }
+
+    /** The same metal, whose mass the students do read (0.200 g on the balance): what is weighed is no result, and stays. */
+    @Test
+    void aMassThatIsWeighedIsNotFoundOut() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Zinc")).front("room: 20 °C; 101.325 kPa").front("gases: ideal")
+                .block("apparatus", "syringe: gas syringe; capacity 100 mL; graduation 1 mL").block("reaction dissolving", "Zn(s) + HCl(aq) -> ZnCl2(aq) + H2(g)")
+                .block("solid metal", "substance: Zn", "mass: 0.200 g", "found by students: yes", "label as: Metal", "weigh with: balance")
+                .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "volume: 20.0 mL").block("gas hydrogen", "substance: H2", "made by: dissolving", "in: syringe")
+                .block("reading weighed", "of: mass of metal").block("reading gas read", "of: volume of hydrogen").ask("mass of metal", "g").markdown());
+        assertEquals(0.200, outcome.answer().shownValue(), 1e-9);
+    }
+
+    /** 25.00 mL of 0.100 mol/L sulfate give 2.50 mmol of barium sulfate (233.383 g/mol), 0.5835 g, read as 0.58 g (to 0.01 g). Back: 2.4852 mmol, 0.09941 mol/L; in the bottle of 250 mL 24.852 mmol. */
+    @Test
+    void aSolutionIsFoundByItsPrecipitateAndItsBottleWithIt() {
+        String markdown = new Page("Sulfate").wasted().block("apparatus", "scales: balance; reads to 0.01 g").block("reaction clouding", "Na2SO4(aq) + BaCl2(aq) -> BaSO4(s) + NaCl(aq)")
+                .block("solution bottle", "solute: Na2SO4", "strength: 0.100 mol/L", "volume: 250 mL", "found by students: yes", "label as: Sample")
+                .block("solution sample", "portion of: bottle", "volume: 25.00 mL").block("solution barium", "solute: BaCl2", "strength: 0.20 mol/L", "excess over: sample", "at least: 1.5 times")
+                .block("solid white", "substance: BaSO4", "made by: clouding", "weigh with: scales").block("reading weighed", "of: WHAT of white", "read with: scales")
+                .ask("strength of sample", "mol/L").ask("strength of bottle", "mol/L").ask("moles of bottle", "mmol").ask("yield of white - mass of white", "g").markdown();
+        for (String what : List.of("mass", "yield")) {
+            Door.Outcome outcome = Door.open(markdown.replace("WHAT", what)).sound();
+            assertEquals(0.09941, outcome.answer(0).shownValue(), 1e-5, what);
+            assertEquals(0.09941, outcome.answer(1).shownValue(), 1e-5, what);
+            assertEquals(24.852, outcome.answer(2).shownValue(), 2e-3, what);
+            assertEquals(0, outcome.answer(3).shownValue(), 1e-9, "the mass of a product is its yield");
+            assertEquals(0.100, outcome.shown("bottle", Property.STRENGTH), 1e-12, "what is expected stays");
+        }
+    }
+
+    /** Nothing is read that could tell of the sample: the author is told, at its name, and nothing is made up from what is hidden. */
+    @Test
+    void withoutAReadingNothingIsFoundOut() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Nothing")).block("reaction neutralising", "HCl(aq) + NaOH(aq) -> NaCl(aq) + H2O(l)")
+                .block("solution sample", "solute: HCl", "strength: 0.100 mol/L", "volume: 25.00 mL", "found by students: yes", "label as: Sample")
+                .block("solution alkali", "solute: NaOH", "strength: 0.1000 mol/L", "for: sample", "measure with: burette").ask("strength of sample", "mol/L").markdown());
+        assertEquals(List.of("sample"), outcome.errors().stream().filter(f -> f.id().equals("nothing-expected")).map(f -> f.at().text()).toList());
+        assertEquals(java.util.Optional.empty(), outcome.resolved().answers().get(0).value());
+    }
+
+    /**
+     * A series of dilutions of an unknown: ten to a hundred, and of that ten to a hundred again; 25 mL of the last take 12.50 mL of 0.0100 mol/L. Back: 0.00500, 0.0500, 0.500 mol/L.
+     */
+    @Test
+    void anUnknownIsFoundThroughTwoDilutions() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Twice")).block("reaction neutralising", "HCl(aq) + NaOH(aq) -> NaCl(aq) + H2O(l)")
+                .block("solution drum", "solute: HCl", "strength: 0.500 mol/L", "found by students: yes", "label as: Drum")
+                .block("solution first", "made from: drum", "volume: 10.00 mL", "made up to: 100 mL").block("solution second", "made from: first", "volume: 10.00 mL", "made up to: 100 mL")
+                .block("solution aliquot", "portion of: second", "volume: 25.00 mL").block("solution alkali", "solute: NaOH", "strength: 0.0100 mol/L", "for: aliquot", "measure with: burette")
+                .block("reading titre", "of: volume of alkali", "read with: burette").ask("strength of drum", "mol/L").ask("strength of first", "mol/L").ask("moles of aliquot", "mmol").markdown()).sound();
+        assertEquals(12.50, outcome.shown("alkali", Property.VOLUME), 1e-9);
+        assertEquals(0.500, outcome.answer(0).shownValue(), 1e-9);
+        assertEquals(0.0500, outcome.answer(1).shownValue(), 1e-9);
+        assertEquals(0.125, outcome.answer(2).shownValue(), 1e-9);
+    }
 }

@@ -181,4 +181,103 @@ class StrengthsTest {
         assertEquals(0.1 / Math.sqrt(3), outcome.answer().standardUncertainty() / outcome.answer().value(), 1e-4);
         assertEquals(2.743, outcome.answer().value(), 0.001);
     }
+
+    // --- what is not known, or cannot be
+
+    private static void refusedAt(String place, String id, Door.Outcome outcome) {
+        List<tarewright.finding.Finding> found = outcome.errors().stream().filter(f -> f.id().equals(id)).toList();
+        assertEquals(1, found.size(), outcome.findings().toString());
+        assertEquals(place, found.get(0).at().text());
+    }
+
+    /** A solution of no strength that is made from nothing: the author is asked once, at its name. One made from a bottle that there is none of in the file has been told of already. */
+    @Test
+    void aSolutionNeedsAStrength() {
+        refusedAt("s", "strength-missing", solution("solute: NaCl", "volume: 10.0 mL"));
+        refusedAt("s", "strength-missing", taken("made from: bottle", "made up to: 100 mL", "moles: 1.0 mmol"));
+        assertEquals(List.of("unknown-name"), solution("solute: NaCl", "portion of: jar", "volume: 10.0 mL").ids(Severity.ERROR));
+    }
+
+    /** 100 mL of 0.50 mol/L made up to 100 mL are as strong as before; 101 mL do not go into the flask. What is wanted, what there is and what it would take are told. */
+    @Test
+    void moreThanTheFlaskHoldsCannotBeDilutedInIt() {
+        assertEquals(0.50, taken("made from: bottle", "volume: 100 mL", "made up to: 100 mL").sound().shown("s", Property.STRENGTH), 1e-12);
+        Door.Outcome outcome = taken("made from: bottle", "volume: 101 mL", "made up to: 100 mL");
+        refusedAt("100 mL", "dilution-impossible", outcome);
+        assertEquals("101 mL", outcome.errors().get(0).fields().get("needed"));
+        assertEquals("0.500 mol/L", outcome.errors().get(0).fields().get("stock"));
+    }
+
+    /** 50 mL of 0.50 mol/L out of a bottle of 0.50 mol/L are 50 mL of it; of 0.51 mol/L there are none. */
+    @Test
+    void aDilutionCannotBeStrongerThanItsStock() {
+        assertEquals(50.0, taken("made from: bottle", "strength: 0.50 mol/L", "volume: 50 mL").sound().shown("s", Property.TAKEN), 1e-9);
+        assertEquals(20.0, taken("made from: bottle", "strength: 0.10 mol/L", "made up to: 100 mL").sound().shown("s", Property.TAKEN), 1e-9);
+        Door.Outcome outcome = taken("made from: bottle", "strength: 0.51 mol/L", "volume: 50 mL");
+        refusedAt("0.51 mol/L", "dilution-impossible", outcome);
+        assertEquals("0.510 mol/L", outcome.errors().get(0).fields().get("wanted"));
+        assertEquals("51.0 mL", outcome.errors().get(0).fields().get("needed"));
+        assertTrue(outcome.block("s").figure(Property.TAKEN).isEmpty());
+    }
+
+    /** 2.4968 g of blue vitriol (249.677 g/mol), 10.000 mmol, in 100 mL, said as a flask or as a volume: 0.1000 mol/L. */
+    @ParameterizedTest
+    @CsvSource({"made up to: 100 mL", "volume: 100 mL"})
+    void aSolidDissolvedIsAmountOverVolume(String volume) {
+        Door.Outcome outcome = Door.open(new Page("Blue").wasted().block("solid crystals", "substance: CuSO4.5H2O", "mass: 2.4968 g")
+                .block("solution blue", "made from: crystals", volume).markdown()).sound();
+        assertEquals(0.1000, outcome.shown("blue", Property.STRENGTH), 1e-5);
+        assertEquals(10.000e-3, outcome.figure("blue", Property.MOLES).value(), 1e-6);
+        assertEquals("c(blue)", outcome.figure("blue", Property.STRENGTH).symbol().plain());
+    }
+
+    /** Technetium has no atomic weight: a share by mass of its oxide is no amount, told at the name, or at the strength where that counts it. */
+    @Test
+    void aShareByMassNeedsAtomicWeights() {
+        refusedAt("s", "no-atomic-weight", of("TcO2", "1.0 % w/v", ""));
+        assertEquals(List.of("s", "1.0 % w/v as TcO2"), of("TcO2", "1.0 % w/v as TcO2", "").errors().stream().map(f -> f.at().text()).toList());
+    }
+
+    /** Methyl decanoate is a liquid whose density the tables lack, tetrathionate a salt of whose solutions they know nothing; with 1.04 g/mL, 5 % of it (270.22 g/mol) is 0.1924 mol/L. */
+    @Test
+    void whereADensityIsMissingItIsAskedFor() {
+        refusedAt("10 % v/v", "density-missing", of("C11H22O2", "10 % v/v", ""));
+        Door.Outcome outcome = of("Na2S4O6", "5 % w/w", "");
+        refusedAt("5 % w/w", "density-missing", outcome);
+        assertEquals("5 % w/w", outcome.errors().get(0).fields().get("strength"));
+        assertEquals(0.05 * 1040 / 270.22, molar("Na2S4O6", "5 % w/w", "1.04 g/mL"), 1e-4);
+    }
+
+    /** The table of table salt ends where the solution is saturated, at 26 %: 40 % cannot be, and is not extrapolated. The limit is named. */
+    @Test
+    void beyondTheTableNothingIsExtrapolated() {
+        Door.Outcome outcome = of("NaCl", "40 % w/w", "");
+        refusedAt("40 % w/w", "out-of-table-range", outcome);
+        assertEquals("40.00 %", outcome.errors().get(0).fields().get("asked"));
+        assertEquals("0.000 %", outcome.errors().get(0).fields().get("from"));
+        assertEquals("26.00 %", outcome.errors().get(0).fields().get("to"));
+        assertTrue(String.valueOf(outcome.errors().get(0).fields().get("what")).startsWith("density of "), outcome.errors().get(0).fields().toString());
+        assertTrue(outcome.block("s").figure(Property.STRENGTH).isEmpty() && outcome.block("s").figure(Property.DENSITY).isEmpty());
+    }
+
+    /** What stands behind "as" has to be a substance, and of hydrogen peroxide's volumes it can only be the peroxide. */
+    @Test
+    void whatIsCountedHasToBeASubstance() {
+        assertEquals(1, refused("NaCl", "5 % w/v as Foo").size());
+        assertEquals(List.of("not-a-peroxide"), refused("H2O2", "20 vol as O2"));
+        assertEquals(1.785, molar("H2O2", "20 vol as H2O2", ""), 0.005);
+    }
+
+    /** A liquid that reacts by its volume and whose density nobody knows: its volume says nothing of its amount. */
+    @Test
+    void aVolumeOfALiquidOfUnknownDensityHasNoAmount() {
+        Door.Outcome outcome = Door.open(new Page("Ester").wasted().block("reaction splitting", "C11H22O2(l) + NaOH(aq) -> NaC10H19O2(aq) + CH3OH(aq)")
+                .block("liquid ester", "substance: C11H22O2", "volume: 2.0 mL").block("solution lye", "solute: NaOH", "strength: 1.0 mol/L", "for: ester").markdown());
+        refusedAt("ester", "ambiguous-state", outcome);
+        assertEquals("liquid", outcome.errors().get(0).fields().get("type"));
+        Door.Outcome typed = Door.open(new Page("Ester").wasted().block("reaction splitting", "C11H22O2(l) + NaOH(aq) -> NaC10H19O2(aq) + CH3OH(aq)")
+                .block("liquid ester", "substance: C11H22O2", "volume: 2.0 mL", "density: 0.873 g/mL").block("solution lye", "solute: NaOH", "strength: 1.0 mol/L", "for: ester").markdown()).sound();
+        // 2.0 mL × 0.873 g/mL / 186.295 g/mol
+        assertEquals(9.372e-3, typed.figure("lye", Property.MOLES).value(), 2e-6);
+    }
 }

@@ -94,4 +94,20 @@ class TellingTest {
                 outcome.errors().stream().map(f -> f.id() + " " + f.at().text()).toList());
         assertEquals(5, outcome.ids(Severity.ERROR).size());
     }
+
+    /**
+     * Nothing reacts in the reaction whose heat is asked for, and the bench acid says nowhere what is in it: no rule of its own refuses either, so each place that would stay empty is told, an
+     * amount, an answer and a reference. Where something else is wrong already, that is told alone.
+     */
+    @Test
+    void nothingIsMissingFromAPageWithoutAWord() {
+        Page page = new Page("Gaps").wasted().block("reaction roasting", "CaCO3(s) -> CaO(s) + CO2(g)").block("reaction fizzing", "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)")
+                .block("solid chalk", "substance: CaCO3", "mass: 1.0 g", "reacts in: fizzing").block("solution acid", "made from: bench acid", "strength: 1.0 mol/L", "for: chalk")
+                .ask("heat of roasting", "kJ").text("It takes {heat of roasting}.");
+        List<Finding> told = told(page.markdown());
+        assertEquals(List.of("not-worked-out", "not-worked-out", "not-worked-out"), told.stream().map(Finding::id).toList());
+        assertEquals(List.of("chalk", "heat of roasting", "{heat of roasting}"), told.stream().map(f -> f.at().text()).toList());
+        assertEquals(List.of("volume of acid", "heat of roasting", "heat of roasting"), told.stream().map(f -> f.fields().get("text")).toList());
+        assertEquals(List.of("unknown-name"), told(page.text("{nobody}").markdown()).stream().map(Finding::id).toList());
+    }
 }
