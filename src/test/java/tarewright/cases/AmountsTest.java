@@ -173,6 +173,12 @@ class AmountsTest {
         assertEquals(3, total("groups: 12", "solution x", "solute: NaCl", "strength: 1.0 mol/L", "volume: 25.0 mL").from().get(0).from().size());
     }
 
+    /** Six groups of which two each take 10, 20 and 25 mL, twice, with a tenth to spare: 2 × 2 × 55 × 1.1 mL. */
+    @Test
+    void whatIsDealtAndMeasuredOutTwiceIsNeededTwice() {
+        assertEquals(242.0, total("groups: 6", "solution x", "solute: NaCl", "strength: 1.0 mol/L", "vary: 10.0 mL; 20.0 mL; 25.0 mL", "portions: 2").shownValue(), 1e-9);
+    }
+
     /** A volume without digits of its own (5.0 mmol of 0.31 mol/L) is not rounded up by any. */
     @Test
     void aTotalWithoutDigitsIsExact() {

@@ -158,6 +158,11 @@ class ReferencesTest {
         assertEquals(List.of("unknown-element Xx"), told("working of molar mass of NaXx2"));
     }
 
+    @Test
+    void aBadFormulaLeavesNothingOnThePage() {
+        assertInstanceOf(Referent.Nothing.class, referent(with("{formula NaXx2}"), "formula NaXx2"));
+    }
+
     /** An equation has no value, a label none to write down: neither can be a blank, nor be worked. */
     @ParameterizedTest
     @CsvSource({"blank dissolving", "working of dissolving", "blank label of acid", "working of formula NaCl", "blank section"})

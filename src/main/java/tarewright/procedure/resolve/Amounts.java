@@ -41,6 +41,7 @@ final class Amounts {
         return byMass ? Property.MASS : Property.VOLUME;
     }
 
+    /** A figure that the block has ({@link Facets}), or that another of its figures is worked from. */
     Optional<Figure> figure(Property property) {
         switch (property) {
             case MOLES:
@@ -62,7 +63,7 @@ final class Amounts {
             case CLASS_TOTAL:
                 return classTotal(measuredOut(block));
             case CLASS_LENGTH:
-                return block.ribbon().isEmpty() ? Optional.empty() : classTotal(Property.LENGTH);
+                return classTotal(Property.LENGTH);
             case EXCESS:
                 return new Reacting(bench).excess(block);
             case LEFT_OVER:
@@ -144,10 +145,6 @@ final class Amounts {
 
     private boolean findsOut(Property property) {
         return bench.byReadings && Unknowns.finds(bench, block, property);
-    }
-
-    private boolean isTarget() {
-        return !comesFromReaction() && bench.potAsProduct(block).isPresent();
     }
 
     // --- amount of substance
@@ -282,11 +279,8 @@ final class Amounts {
     }
 
     private Optional<Figure> length() {
-        if (block.ribbon().isEmpty()) {
-            return Optional.empty();
-        }
         Optional<Figure> wanted = derived() ? both(needed(), need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second())) : need(Property.MASS);
-        Typed step = block.ribbon().get().step().value();
+        Typed step = block.ribbon().orElseThrow().step().value();
         return wanted.map(m -> {
             Unit unit = step.unit();
             Figure exact = Figure.of(symbol("l"), unit, new Step.Product(1, List.of(new Power(m, 1), new Power(linearDensity(), -1))));
@@ -344,18 +338,12 @@ final class Amounts {
 
     /** The mass of a product, with or without the yield: of one whose mass is typed, what the amounts that are there come to. */
     private Optional<Figure> product(boolean withYield) {
-        if (block.is(Kind.GAS) || bench.potAsProduct(block).isEmpty()) {
-            return Optional.empty();
-        }
         Optional<Figure> moles = !withYield ? new Reacting(bench).atMost(block, symbol("n"))
                 : comesFromReaction() ? need(Property.MOLES) : new Reacting(bench).made(block, symbol("n"));
         return both(moles, need(Property.MOLAR_MASS)).map(p -> massOf(p.first(), p.second()));
     }
 
     private Optional<Figure> classTotal(Property measured) {
-        if (comesFromReaction() || isTarget()) {
-            return Optional.empty();
-        }
         if (isDealt(measured)) {
             return dealtTotal(measured);
         }

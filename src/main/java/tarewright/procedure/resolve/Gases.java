@@ -154,7 +154,7 @@ final class Gases {
         Figure pressure = bench.air.pressure(gas);
         double air = Math.hypot(temperature.standardUncertainty() / temperature.value(), pressure.standardUncertainty() / pressure.value());
         double uncertainty = Math.max(ideal.standardUncertainty(), air * Math.abs(ideal.value()));
-        return uncertainty > 0 && Math.abs(difference) > Accepted.COVERAGE * uncertainty;
+        return Math.abs(difference) > Accepted.COVERAGE * uncertainty;
     }
 
     /** The second virial coefficient at the gas's temperature; a finding where it is asked for and not known. */

@@ -103,16 +103,13 @@ final class Strengths {
         return typed(Symbol.ofName(letter, of), typed);
     }
 
-    /** The volume of the source that a weaker solution of so much takes; none where the block is not a dilution to a strength. */
+    /** The volume of its source that a solution of so much takes, where it is diluted to a strength. */
     Optional<Figure> taken() {
-        Optional<QuantityBlock> source = bench.source(block);
-        if (!block.is(Kind.SOLUTION) || source.isEmpty() || block.madeFrom().isEmpty() || block.strength().isEmpty()) {
-            return Optional.empty();
-        }
+        QuantityBlock source = bench.source(block).orElseThrow();
         Optional<Figure> whole = block.madeUpTo().isPresent() ? Optional.of(volume("V", "made up to", block.madeUpTo().get().value()))
                 : bench.figure(block, Property.VOLUME);
-        return Amounts.both(bench.figure(block, Property.STRENGTH), bench.figure(source.get(), Property.STRENGTH)).flatMap(c -> whole.flatMap(v -> {
-            Figure taken = Figure.of(Symbol.ofName("V", source.get().name()), v.unit(),
+        return Amounts.both(bench.figure(block, Property.STRENGTH), bench.figure(source, Property.STRENGTH)).flatMap(c -> whole.flatMap(v -> {
+            Figure taken = Figure.of(Symbol.ofName("V", source.name()), v.unit(),
                     new Step.Product(1, List.of(new Power(c.first(), 1), new Power(v, 1), new Power(c.second(), -1))));
             if (c.first().value() > c.second().value() * (1 + 1e-9)) {
                 bench.note(new ResolveFinding.DilutionImpossible(block.name(), Kit.shown(c.first().value(), MOLAR),
