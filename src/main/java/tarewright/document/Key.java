@@ -187,11 +187,11 @@ final class Key {
         }
         List<Piece> pieces = new ArrayList<>(worked(version));
         if (!pieces.isEmpty()) {
-            pieces.add(0, heading(version));
             int marks = draft.procedure().procedure().answers().stream().mapToInt(a -> a.marks().orElse(0)).sum();
             if (marks > 0) {
-                pieces.add(draft.paragraph("answers.total", "marks", marks));
+                pieces.add(0, draft.paragraph("answers.total", "marks", marks));
             }
+            pieces.add(0, heading(version));
         }
         return pieces;
     }

@@ -139,7 +139,8 @@ final class SafetySheet {
         }
         names("safety.names-from-memory", draft.tables()::isUnproven).ifPresent(items::add);
         names("safety.names-lacking", draft.tables()::lacks).ifPresent(items::add);
-        return List.of(draft.heading(2, "heading.basis"), new Piece.Bullets(items));
+        // A single point of it on a page of its own is overlooked.
+        return List.of(new Piece.Together(List.of(draft.heading(2, "heading.basis"), new Piece.Bullets(items))));
     }
 
     /** Names of substances of which something must be said; none that the page keeps from its reader. */

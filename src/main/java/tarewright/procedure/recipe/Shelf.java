@@ -3,6 +3,7 @@ package tarewright.procedure.recipe;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tarewright.chemistry.CommercialStrength;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.State;
@@ -43,7 +44,7 @@ final class Shelf {
     Optional<Ingredient> of(QuantityBlock block, Formula solute) {
         Optional<String> name = block.madeFrom().map(At::value);
         if (name.isEmpty()) {
-            return solid(solute).or(() -> usual(solute, ""));
+            return atHand(solute).or(() -> solid(solute)).or(() -> usual(solute, ""));
         }
         Optional<StockBlock> bottle = bottle(name.get());
         if (bottle.isPresent()) {
@@ -56,6 +57,19 @@ final class Shelf {
         Optional<Substance> named = procedure.tables().substances().named(name.get()).filter(s -> s.state() == State.SOLID);
         return named.flatMap(Substance::formula).flatMap(f -> ofSolid(Ingredient.Kind.SOLID, name.get(), f, Optional.empty(), Optional.empty()))
                 .filter(i -> brings(i, solute)).or(() -> usual(solute, name.get())).or(() -> solid(solute));
+    }
+
+    /** A solid that is there anyway, on the shelf or among what the class uses, if it brings the solute: perhaps another hydrate. */
+    private Optional<Ingredient> atHand(Formula solute) {
+        Stream<Ingredient> bottles = Stream.concat(term.stream(), procedure.procedure().stocks().stream()).flatMap(b -> taken(b).stream());
+        return Stream.concat(bottles, procedure.quantities().stream().flatMap(q -> jar(q).stream()))
+                .filter(i -> i.source() instanceof Source.Solid && brings(i, solute)).findFirst();
+    }
+
+    /** The jar that a solid of the class comes out of: what is taken from it comes on top of what the class gets. */
+    private Optional<Ingredient> jar(ResolvedQuantity solid) {
+        return solid.taken() && solid.block().is(Kind.SOLID) ? solid.matter().flatMap(m ->
+                ofSolid(Ingredient.Kind.SOLID, m.name(), m.formula(), solid.figure(Property.PURITY), Optional.empty())) : Optional.empty();
     }
 
     private Optional<StockBlock> bottle(String name) {
