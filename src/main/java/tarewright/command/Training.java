@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -13,16 +14,39 @@ import java.util.stream.Stream;
  * Does once what a teacher does, so that the build can keep the classes it needed in an archive from which later starts load them ready made. Nobody calls it but the build.
  */
 final class Training {
+    /** A titration, and dealt amounts with a graph. */
+    private static final List<String> PRINTED = List.of("acid-in-a-descaler.md", "turning-point-of-chalk.md");
+
     private Training() {
+    }
+
+    /** Copies the packed procedures: together they meet most of what a procedure can hold. @return those that are printed, too */
+    private static List<String> library(Path to) throws IOException {
+        List<String> printed = new ArrayList<>();
+        Path packed = PackedProcedures.folder().orElseThrow();
+        try (Stream<Path> all = Files.list(packed)) {
+            for (Path file : all.filter(f -> f.toString().endsWith(".md")).sorted().toList()) {
+                Path copy = to.resolve(file.getFileName().toString());
+                Files.copy(file, copy);
+                if (PRINTED.contains(file.getFileName().toString())) {
+                    printed.add(copy.toString());
+                }
+            }
+        }
+        return printed;
     }
 
     public static void main(String[] arguments) throws IOException {
         Path folder = Files.createTempDirectory("tarewright");
         try {
             Path procedure = folder.resolve("warm-up.md");
+            String library = Files.createDirectory(folder.resolve("library")).toString();
+            List<String> printed = library(Path.of(library));
             PrintWriter nobody = new PrintWriter(new StringWriter());
-            for (List<String> line : List.of(List.of("begin", "warm-up", "--folder", folder.toString()), List.of("figures", procedure.toString()),
-                    List.of("proof", "--rehearse", procedure.toString()), List.of("print", "--out", folder.resolve("out").toString(), procedure.toString()))) {
+            List<String> print = new ArrayList<>(List.of("print", "--out", folder.resolve("out").toString(), procedure.toString()));
+            print.addAll(printed);
+            for (List<String> line : List.of(List.of("begin", "warm-up", "--folder", folder.toString()), List.of("figures", procedure.toString(), library),
+                    List.of("proof", "--rehearse", procedure.toString(), library), print)) {
                 int status = Main.run(line.toArray(String[]::new), nobody, nobody);
                 if (status != Main.CLEAN) {
                     throw new IllegalStateException(String.join(" ", line) + " ended with " + status);
