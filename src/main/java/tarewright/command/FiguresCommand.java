@@ -1,7 +1,5 @@
 package tarewright.command;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -68,8 +66,7 @@ final class FiguresCommand implements Callable<Integer> {
         return errors ? Main.ERRORS : Main.CLEAN;
     }
 
-    private static String line(Workshop workshop, InputFile file, Found<Resolved> found, FindingText words) throws JsonProcessingException {
-        ObjectMapper mapper = new ObjectMapper();
+    private static String line(Workshop workshop, InputFile file, Found<Resolved> found, FindingText words) {
         ObjectNode node = FiguresJson.of(file, found.value());
         if (!found.value().setting().section().isEmpty()) {
             node.put("section", found.value().setting().section());
@@ -79,7 +76,7 @@ final class FiguresCommand implements Callable<Integer> {
         BenchSafety safety = BenchSafety.of(found.value(), workshop.country(file, found.value()).rules());
         PrepJson.into(node, recipes, Supplies.of(found.value(), safety.bench(), recipes));
         SafetyJson.into(node, safety);
-        node.set("findings", mapper.valueToTree(FindingsJson.list(found.findings(), words)));
-        return mapper.writeValueAsString(node);
+        node.putPOJO("findings", FindingsJson.list(found.findings(), words));
+        return JsonLine.of(node);
     }
 }

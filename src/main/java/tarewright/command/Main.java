@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
             "Without a command, every procedure in the folder `procedures` is printed into the folder `out`."},
         footer = {"", "Exit status: 0 printed, with warnings at most; 1 something must be mended first; 2 the command was not understood."})
 public final class Main implements Runnable {
+    private static final Set<String> NEED_TABLES = Set.of("print", "changes", "proof", "figures");
     static final int CLEAN = 0;
     static final int ERRORS = 1;
     static final int USAGE = 2;
@@ -52,6 +53,9 @@ public final class Main implements Runnable {
     /** Runs a command line and gives its exit status. */
     static int run(String[] arguments, PrintWriter out, PrintWriter err) {
         List<String> typed = arguments.length == 0 ? List.of("print") : List.of(arguments);
+        if (NEED_TABLES.contains(typed.get(0))) {
+            PackedTables.begin();
+        }
         CommandLine line = new CommandLine(new Main());
         // The options of the other commands are not looked at where one is named: that takes a quarter of the start.
         Map<String, Supplier<Object>> commands = commands();

@@ -1,6 +1,5 @@
 package tarewright.command;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -72,7 +71,7 @@ final class ProofCommand implements Callable<Integer> {
             Found<Resolved> found = pages ? laidOut(workshop, file) : workshop.resolve(file);
             all.addAll(found.findings());
             if (json) {
-                out.println(new ObjectMapper().writeValueAsString(FindingsJson.of(file, found.findings(), words)));
+                out.println(JsonLine.of(FindingsJson.of(file, found.findings(), words)));
             } else {
                 found.findings().forEach(f -> out.println(brief ? words.line(f) : words.full(f)));
                 if (rehearse && !found.hasErrors()) {
@@ -109,7 +108,7 @@ final class ProofCommand implements Callable<Integer> {
                 for (TermWork.Each e : each) {
                     Map<String, Object> node = FindingsJson.of(e.input(), e.found().findings(), words);
                     node.put("section", section.name());
-                    out.println(new ObjectMapper().writeValueAsString(node));
+                    out.println(JsonLine.of(node));
                 }
             } else if (!its.isEmpty()) {
                 out.println("Section " + section.name() + ":");

@@ -19,7 +19,6 @@ import tarewright.setting.Overrides;
 import tarewright.setting.Paper;
 import tarewright.setting.Setting;
 import tarewright.tables.ReferenceTables;
-import tarewright.tables.Tables;
 import tarewright.text.SourceText;
 import tarewright.wording.FindingText;
 
@@ -105,7 +104,7 @@ final class SettingOptions {
 
     private static <T> T read(String option, String typed, FindingText words, BiFunction<List<Piece>, ReferenceTables, Found<T>> how) {
         SourceText text = new SourceText(option, typed);
-        Found<T> found = how.apply(new Piece(typed, text.span(0, typed.length())).split(';'), Tables.load());
+        Found<T> found = how.apply(new Piece(typed, text.span(0, typed.length())).split(';'), PackedTables.chemistry());
         if (!found.findings().isEmpty()) {
             throw new Inputs.Usage(words.report(found.findings()).strip());
         }

@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
 import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
@@ -41,7 +40,6 @@ import tarewright.safety.Rulebook;
 import tarewright.tables.HazardTables;
 import tarewright.tables.HazardTables.CountryRules;
 import tarewright.tables.ReferenceTables;
-import tarewright.tables.Tables;
 import tarewright.term.Hash;
 import tarewright.term.Lot;
 import tarewright.term.Program;
@@ -65,19 +63,14 @@ final class Workshop {
     private final Optional<LabelPaper> labels;
     private final Set<DayValue> met = new LinkedHashSet<>();
     private final Set<String> known = FindingWords.in("en").ids();
-    /** Both are read while the procedure itself is read: together they take longer than anything else that a single file needs. */
-    private final CompletableFuture<ReferenceTables> packed;
-    private final CompletableFuture<CountryRules> usualCountry;
     private final Map<String, CountryRules> countries = new HashMap<>();
     private final Map<String, Found<CountryRules>> hazards = new HashMap<>();
 
     Workshop(Outside outside, Overrides overrides) {
-        this(outside, overrides, false, List.of(), Optional.empty(), CompletableFuture.supplyAsync(Tables::load), CompletableFuture.supplyAsync(() -> HazardTables.of("")));
+        this(outside, overrides, false, List.of(), Optional.empty());
     }
 
-    private Workshop(Outside outside, Overrides overrides, boolean several, List<StockBlock> shelf, Optional<LabelPaper> labels, CompletableFuture<ReferenceTables> packed, CompletableFuture<CountryRules> usualCountry) {
-        this.packed = packed;
-        this.usualCountry = usualCountry;
+    private Workshop(Outside outside, Overrides overrides, boolean several, List<StockBlock> shelf, Optional<LabelPaper> labels) {
         this.outside = outside;
         this.overrides = overrides;
         this.several = several;
@@ -85,9 +78,9 @@ final class Workshop {
         this.labels = labels;
     }
 
-    /** For several procedures of one class, with the same packed tables: a value on the day goes to those that have its block. */
+    /** For several procedures of one class: a value on the day goes to those that have its block. */
     Workshop ofSeveral(Overrides its, List<StockBlock> bottles, Optional<LabelPaper> paper) {
-        return new Workshop(outside, its, true, bottles, paper, packed, usualCountry);
+        return new Workshop(outside, its, true, bottles, paper);
     }
 
     /** The values on the day that a procedure had a block for. */
@@ -164,7 +157,7 @@ final class Workshop {
     /** Read once for each folder and country, when they are first asked for. */
     private Found<CountryRules> hazards(InputFile file, Resolved procedure) {
         String code = procedure.setting().country();
-        CountryRules packedRules = code.isEmpty() ? usualCountry.join() : countries.computeIfAbsent(code, HazardTables::of);
+        CountryRules packedRules = code.isEmpty() ? PackedTables.hazards() : countries.computeIfAbsent(code, HazardTables::of);
         Optional<Path> own = own(file, OWN_HAZARDS);
         return own.isEmpty() ? new Found<>(packedRules, List.of())
                 : hazards.computeIfAbsent(code + "/" + own.get(), k -> over(packedRules, own.get()));
@@ -275,16 +268,16 @@ final class Workshop {
     private ReferenceTables tables(InputFile file, List<Finding> findings) {
         Optional<Path> own = own(file, OWN_SUBSTANCES);
         if (own.isEmpty()) {
-            return packed.join();
+            return PackedTables.chemistry();
         }
         try {
             String csv = new String(outside.read(own.get(), MOST_BYTES), StandardCharsets.UTF_8);
-            Found<ReferenceTables> with = packed.join().withOwn(csv, OWN_SUBSTANCES);
+            Found<ReferenceTables> with = PackedTables.chemistry().withOwn(csv, OWN_SUBSTANCES);
             findings.addAll(with.findings());
             return with.value();
         } catch (IOException e) {
             findings.add(Unreadable.NO_ACCESS.finding(new SourceText(OWN_SUBSTANCES, "").span(0, 0)));
-            return packed.join();
+            return PackedTables.chemistry();
         }
     }
 }

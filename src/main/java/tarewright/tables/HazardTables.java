@@ -20,6 +20,11 @@ public final class HazardTables {
         return of(ruleSets().get(0));
     }
 
+    /** The rules where a procedure names no country. */
+    public static CountryRules usual() {
+        return of("");
+    }
+
     /**
      * The rules for a country.
      *
