@@ -31,7 +31,7 @@ public record Saturation(Figure concentration, Basis basis, String solute) {
         BEYOND_TABLE,
         /**
          * No density is known: one litre of solution holds less than what dissolves in one litre of water, since the solute takes
-         * room itself. A bound that the strength does not reach.
+         * room itself. A bound that the strength does not reach, save that highly charged ions draw the water together by a hundredth (trisodium phosphate).
          */
         BOUND
     }
@@ -41,6 +41,8 @@ public record Saturation(Figure concentration, Basis basis, String solute) {
     private static final double WATER_AT_20_C = 998.2;
     /** Handbooks differ by about this share over one solubility: common practice, no source. */
     private static final double TOLERANCE = 0.01;
+    /** What the bound leaves open beside: see {@link Basis#BOUND}. */
+    private static final double DRAWN_TOGETHER = 0.015;
     private static final double WIDTH_OF_RECTANGLE = Math.sqrt(3);
 
     /**
@@ -84,7 +86,8 @@ public record Saturation(Figure concentration, Basis basis, String solute) {
     /** The trouble, if a strength is beyond it by more than its own digits and the handbooks leave open. */
     public Optional<SolutionTrouble> refuses(Figure strength) {
         double least = strength.value() - WIDTH_OF_RECTANGLE * strength.standardUncertainty();
-        return least > concentration.value() * (1 + TOLERANCE) ? Optional.of(new SolutionTrouble.BeyondSolubility(solute,
+        double open = basis == Basis.BOUND ? TOLERANCE + DRAWN_TOGETHER : TOLERANCE;
+        return least > concentration.value() * (1 + open) ? Optional.of(new SolutionTrouble.BeyondSolubility(solute,
                 strength.value(), concentration.value(), basis == Basis.BOUND)) : Optional.empty();
     }
 }
