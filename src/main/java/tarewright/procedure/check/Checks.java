@@ -18,7 +18,7 @@ public final class Checks {
     private static final List<Check> ALL = List.of(new VesselCheck(), new FitsCheck(), new ExcessCheck(),
             new LimitingCheck(), new ReactantCheck(), new FoundCheck(), new SourceCheck(), new RoomCheck(), new RecipeCheck(),
             new DeliveryCheck(), new ScaleCheck(), new HeatCheck(), new InsideCheck(), new WasteCheck(), new ActionsCheck(),
-            new HandTypedCheck(), new BlanksCheck(), new MeasuredWithCheck());
+            new HandTypedCheck(), new BlanksCheck(), new MeasuredWithCheck(), new HydrateNamedCheck());
 
     private Checks() {
     }

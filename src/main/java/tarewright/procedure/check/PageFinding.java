@@ -27,6 +27,14 @@ public sealed interface PageFinding extends Finding {
         }
     }
 
+    /** The number of waters that {@code shown as} hides, told by a name in the text. @param shown as the page has the formula */
+    record HydrateNamed(String text, String name, String shown, Span at) implements PageFinding {
+        @Override
+        public String id() {
+            return "hydrate-named";
+        }
+    }
+
     /** A reading that no place to write it in, no question and no graph asks for. */
     record ReadingNotUsed(String name, Span at) implements PageFinding {
         @Override

@@ -94,6 +94,34 @@ class PageChecksTest {
         assertEquals("", told("1. Measure " + typed + " with the cylinder." + TABLE));
     }
 
+    private static String hidden(String shownAs, String body) {
+        return found("```solid crystals\nsubstance: magnesium sulfate heptahydrate\nmass: 3.10 g\n" + shownAs + "\n```\n\n" + body).stream()
+                .filter(f -> f instanceof PageFinding.HydrateNamed).map(f -> f.id() + ": " + f.at().text()).collect(Collectors.joining("; "));
+    }
+
+    /** The students are to find the number of waters: a word that tells it is told at its place, in English and Spanish, in a caution and in a table too. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"Heat the heptahydrate gently.|heptahydrate", "Take the hydrate with 7 waters.|hydrate with 7", "It holds seven molecules of water.|seven molecules of water",
+        "Calienta el sulfato heptahidratado.|heptahidratado", "The Heptahydrates of zinc and of magnesium look alike.|Heptahydrates"})
+    void aWordThatTellsTheNumberOfWatersIsTold(String sentence, String told) {
+        assertEquals("hydrate-named: " + told, hidden("shown as: MgSO4.xH2O", sentence));
+        assertEquals("", hidden("role: solvent", sentence), "nothing is hidden");
+    }
+
+    @Test
+    void cautionsAndTablesAreReadToo() {
+        assertEquals("hydrate-named: heptahydrate", hidden("shown as: MgSO4.xH2O", "```caution\nsay: The heptahydrate spits.\n```\n"));
+        assertEquals("hydrate-named: heptahydrate", hidden("shown as: MgSO4.xH2O", "| heptahydrate |\n|---|\n| 1 |\n"));
+        assertEquals("hydrate-named: heptahydrate", hidden("shown as: MgSO4.xH2O", "## The heptahydrate\n"));
+        assertEquals("", hidden("shown as: MgSO4.xH2O", "```key\nIt is the heptahydrate.\n```\n"), "the key is the teacher's");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Heat the hydrate gently.", "The pentahydrate is blue.", "Take 7 mL of water.", "Wait 17 minutes.", "Carbohydrates burn.", "Rinse with water 7 times."})
+    void wordsThatTellNothingAreLeftAlone(String sentence) {
+        assertEquals("", hidden("shown as: MgSO4.xH2O", sentence));
+    }
+
     @Test
     void aReadingThatNothingAsksForIsTold() {
         assertEquals("reading-not-used: warmth", told("1. Read the thermometer.\n"));
