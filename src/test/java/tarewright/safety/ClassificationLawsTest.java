@@ -67,6 +67,14 @@ class ClassificationLawsTest {
     }
 
     @Test
+    void removingASubstanceFromTheDataTurnsItUnknown() {
+        for (SubstanceHazards row : RULES.substances().rows()) {
+            Classification without = new Classification(RULES.with(RULES.substances().without(row.id())));
+            assertFalse(without.of(Matter.pure("x", Form.SOLID, row.id())).known(), row.id());
+        }
+    }
+
+    @Test
     void anotherPartNeverTakesAHazardAway() {
         SplittableRandom random = new SplittableRandom(41);
         for (int i = 0; i < 2000; i++) {

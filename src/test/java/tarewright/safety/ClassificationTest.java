@@ -136,14 +136,6 @@ class ClassificationTest {
         assertFalse(CLASSIFICATION.of(Matter.pure("gas", Form.GAS, "chloramine")).known());
     }
 
-    @Test
-    void removingASubstanceFromTheDataTurnsItUnknown() {
-        for (SubstanceHazards row : RULES.substances().rows()) {
-            Classification without = new Classification(RULES.with(RULES.substances().without(row.id())));
-            assertFalse(without.of(Matter.pure("x", Form.SOLID, row.id())).known(), row.id());
-        }
-    }
-
     /** CLP Annex I 3.2.3.1.2 speaks only in the absence of other information. */
     @Test
     void extremePHCountsOnlyWhereNothingElseIsKnown() {

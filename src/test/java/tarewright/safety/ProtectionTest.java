@@ -114,7 +114,7 @@ class ProtectionTest {
     @Test
     void anotherMatterNeverTakesAMeasureAway() {
         SplittableRandom random = new SplittableRandom(3);
-        for (int i = 0; i < 500; i++) {
+        for (int i = 0; i < 150; i++) {
             Matter one = Bench.random(random);
             Matter other = Bench.random(random);
             Set<String> both = new HashSet<>(measures(one, other));
