@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,7 +111,15 @@ class LibraryPagesTest {
 
     private static int look(Sheet sheet, Printed printed, String where, List<String> torn) {
         assertEquals(List.of(), printed.remarks());
+        emptyPages(sheet, printed).forEach(page -> torn.add(where + ": nothing on page " + page));
         return look(sheet.pieces(), new Whereabouts(sheet, printed), sheet.kind() != Sheet.Kind.KEY, where, torn);
+    }
+
+    /** The pages with nothing but their footer on them. */
+    private static List<Integer> emptyPages(Sheet sheet, Printed printed) {
+        List<String> pages = Pdf.pages(printed);
+        return IntStream.range(0, pages.size()).filter(i -> pages.get(i).lines().allMatch(line -> line.isBlank() || line.contains(sheet.version())
+                || line.contains(sheet.pageWord().page() + " " + (i + 1) + " "))).map(i -> i + 1).boxed().toList();
     }
 
     private static int look(List<Piece> pieces, Whereabouts at, boolean leaf, String where, List<String> torn) {
