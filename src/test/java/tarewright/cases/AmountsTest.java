@@ -23,7 +23,7 @@ import tarewright.procedure.resolve.Property;
 class AmountsTest {
     private static Page kit(String title) {
         return new Page(title).wasted().block("apparatus", "balance: balance; reads to 0.01 g", "fine: balance; reads to 1 mg", "cylinder: measuring cylinder, 25 mL; graduation 0.5 mL",
-                "beaker: beaker; capacity 100 mL", "syringe: gas syringe; capacity 100 mL; graduation 1 mL");
+                "beaker: beaker; capacity 100 mL", "coarse: balance; capacity 200 g", "syringe: gas syringe; capacity 100 mL; graduation 1 mL");
     }
 
     private static Door.Outcome with(String info, String... fields) {
@@ -244,7 +244,7 @@ class AmountsTest {
 
     /** 8.2288 mmol of acid take 4.1144 mmol of magnesium: 0.1000 g at 1.10 g/m are 90.9 mm: cut to 91 mm, 0.1001 g; with a balance of milligrams that is what it shows, 100 mg; without one it is what was cut. */
     @ParameterizedTest
-    @CsvSource({"weigh with: fine,100,mg", "weigh with: balance,0.10,g", "keeps: dry,0.1001,g"})
+    @CsvSource({"weigh with: fine,100,mg", "weigh with: balance,0.10,g", "weigh with: coarse,0.1001,g", "keeps: dry,0.1001,g"})
     void ribbonIsCutAndThenWeighed(String instrument, double mass, String unit) {
         Door.Outcome outcome = Door.open(kit("Ribbon").block("reaction dissolving", "Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)").block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "volume: 8.2288 mL")
                 .block("solid ribbon", "substance: Mg", "for: acid", "cut as: ribbon at 1.10 g/m; to 1 mm", instrument.startsWith("keeps") ? "" : instrument).markdown()).sound();

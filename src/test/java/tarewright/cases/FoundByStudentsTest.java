@@ -241,9 +241,9 @@ class FoundByStudentsTest {
         String markdown = new Page("Sulfate").wasted().block("apparatus", "scales: balance; reads to 0.01 g").block("reaction clouding", "Na2SO4(aq) + BaCl2(aq) -> BaSO4(s) + NaCl(aq)")
                 .block("solution bottle", "solute: Na2SO4", "strength: 0.100 mol/L", "volume: 250 mL", "found by students: yes", "label as: Sample")
                 .block("solution sample", "portion of: bottle", "volume: 25.00 mL").block("solution barium", "solute: BaCl2", "strength: 0.20 mol/L", "excess over: sample", "at least: 1.5 times")
-                .block("solid white", "substance: BaSO4", "made by: clouding", "weigh with: scales").block("reading weighed", "of: WHAT of white", "read with: scales")
+                .block("solid white", "substance: BaSO4", "made by: clouding", "weigh with: scales").block("reading weighed", "of: WHAT", "read with: scales")
                 .ask("strength of sample", "mol/L").ask("strength of bottle", "mol/L").ask("moles of bottle", "mmol").ask("yield of white - mass of white", "g").markdown();
-        for (String what : List.of("mass", "yield")) {
+        for (String what : List.of("mass of white", "yield of white", "white")) {
             Door.Outcome outcome = Door.open(markdown.replace("WHAT", what)).sound();
             assertEquals(0.09941, outcome.answer(0).shownValue(), 1e-5, what);
             assertEquals(0.09941, outcome.answer(1).shownValue(), 1e-5, what);
@@ -277,5 +277,48 @@ class FoundByStudentsTest {
         assertEquals(0.500, outcome.answer(0).shownValue(), 1e-9);
         assertEquals(0.0500, outcome.answer(1).shownValue(), 1e-9);
         assertEquals(0.125, outcome.answer(2).shownValue(), 1e-9);
+    }
+
+    /**
+     * Back titration two to one: 0.400 g of magnesia, 90 % MgO (40.304 g/mol), 8.9321 mmol of 12.50 mmol of sulfuric acid; 3.5679 mmol are left and take 14.27 mL of 0.500 mol/L alkali, read as
+     * 14.25 mL. Back: 12.50 - 14.25 × 0.500 / 2 = 8.9375 mmol, 90.05 %.
+     */
+    @Test
+    void aBackTitrationCountsTwoAlkaliForOneAcid() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Magnesia")).block("reaction dissolving", "MgO(s) + H2SO4(aq) -> MgSO4(aq) + H2O(l)")
+                .block("reaction neutralising", "H2SO4(aq) + NaOH(aq) -> Na2SO4(aq) + H2O(l)")
+                .block("solid magnesia", "substance: MgO", "mass: 0.400 g", "purity: 90 %", "found by students: yes", "weigh with: balance")
+                .block("solution acid", "solute: H2SO4", "strength: 0.500 mol/L", "volume: 25.00 mL", "reacts in: dissolving")
+                .block("solution alkali", "solute: NaOH", "strength: 0.500 mol/L", "for: left over of acid", "reacts in: neutralising", "measure with: burette")
+                .block("reading titre", "of: volume of alkali", "read with: burette").ask("purity of magnesia", "%").markdown()).sound();
+        assertEquals(14.25, outcome.shown("alkali", Property.VOLUME), 1e-9);
+        assertEquals(90.05, outcome.answer().shownValue(), 0.01);
+    }
+
+    /**
+     * Permanganate standardised by 0.1340 g of sodium oxalate (133.998 g/mol), 1.00001 mmol: two for five, 0.40001 mmol, 20.00 mL of 0.0200 mol/L. The acid beside it, in excess and first in the
+     * file, tells nothing of it.
+     */
+    @Test
+    void aTitrantIsFoundByWhatIsTypedAndNotByWhatIsInExcess() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Oxalate")).block("reaction redox", "MnO4^-(aq) + C2O4^2-(aq) + H^+(aq) -> Mn^2+(aq) + CO2(g) + H2O(l)")
+                .block("solution acid", "solute: H2SO4", "strength: 1.0 mol/L", "excess over: oxalate", "at least: 3 times")
+                .block("solid oxalate", "substance: Na2C2O4", "acts as: C2O4^2-", "mass: 0.1340 g")
+                .block("solution purple", "solute: KMnO4", "strength: 0.0200 mol/L", "for: oxalate", "found by students: yes", "label as: Purple", "measure with: burette")
+                .block("reading titre", "of: volume of purple", "read with: burette").ask("strength of purple", "mol/L").ask("moles of purple", "mmol").markdown()).sound();
+        assertEquals(20.00, outcome.shown("purple", Property.VOLUME), 1e-9);
+        assertEquals(0.0200005, outcome.answer(0).shownValue(), 1e-6);
+        assertEquals(0.400007, outcome.answer(1).shownValue(), 2e-5);
+    }
+
+    /** What is found is worked from the standard, 0.5105 g / 204.222 g/mol = 2.49973 mmol, and not from what is hidden, 24.20 mL × 0.1032 mol/L = 2.49744 mmol. */
+    @Test
+    void whatIsFoundIsNotTakenFromWhatIsHidden() {
+        Door.Outcome outcome = Door.open(Titrations.instruments(new Page("Standard")).block("reaction neutralising", "KHC8H4O4(aq) + NaOH(aq) -> KNaC8H4O4(aq) + H2O(l)")
+                .block("solid standard", "substance: KHC8H4O4", "mass: 0.5105 g")
+                .block("solution alkali", "solute: NaOH", "strength: 0.1032 mol/L", "for: standard", "found by students: yes", "measure with: burette")
+                .block("reading titre", "of: volume of alkali", "read with: burette").ask("moles of alkali", "mmol").markdown()).sound();
+        assertEquals(2.49973, outcome.answer().shownValue(), 2e-5);
+        assertEquals(2.49744, outcome.figure("alkali", Property.MOLES).value() * 1000, 2e-5);
     }
 }

@@ -169,6 +169,7 @@ class GasFiguresTest {
         assertEquals(List.of("no-virial-coefficient"), warned(asked));
         Finding finding = asked.findings().stream().filter(f -> f.id().startsWith("no-virial")).findFirst().orElseThrow();
         assertEquals("NO₂", finding.fields().get("formula"));
+        assertEquals(Severity.WARNING, finding.severity());
         assertEquals("g", finding.at().text());
         assertEquals(24.465, shown(asked, Property.VOLUME), 0.002);
         assertEquals(List.of(), warned(gas(at("25.0 °C; 101.325 kPa"), fields[0], fields[1])));

@@ -286,4 +286,32 @@ class PotsTest {
             assertEquals(with.substring(with.indexOf(':') + 2), finding.fields().get("instrument"));
         }
     }
+
+    /** Two of liquid water and one of steam slake three of lime: each state has its own coefficient. 3.00 mmol of lime (168.23 mg) take 2.00 mmol of water and 1.00 of steam. */
+    @ParameterizedTest
+    @CsvSource({"liquid,2.00", "gas,1.00"})
+    void aSubstanceInTwoStatesReactsInItsOwn(String kind, double millimoles) {
+        Door.Outcome outcome = Door.open(new Page("Slaking").wasted().block("reaction slaking", "2 H2O(l) + H2O(g) + 3 CaO(s) -> 3 Ca(OH)2(s)").block("solid lime", "substance: CaO", "mass: 168.23 mg")
+                .block(kind + " water", "substance: water", "for: lime").markdown());
+        assertEquals(millimoles, outcome.figure("water", Property.MOLES).value() * 1e3, 1e-3);
+    }
+
+    /** Silver for salt and salt for silver: 2.0 mmol of silver take 1.0 mmol of calcium chloride; barium for alum, 1.0 mmol of Al2(SO4)3 takes 3.0 mmol. */
+    @ParameterizedTest
+    @CsvSource({"Ag^+(aq) + Cl^-(aq) -> AgCl(s),AgNO3,20.0 mL,CaCl2,1.0", "Ba^2+(aq) + SO4^2-(aq) -> BaSO4(s),Al2(SO4)3,10.0 mL,BaCl2,3.0", "H^+(aq) + OH^-(aq) -> H2O(l),H2SO4,10.0 mL,Ba(OH)2,1.0",
+        "H^+(aq) + OH^-(aq) -> H2O(l),H2SO4,10.0 mL,NaOH,2.0", "H^+(aq) + OH^-(aq) -> H2O(l),HCl,10.0 mL,Ba(OH)2,0.5"})
+    void ionsAreCountedOnBothSidesOfARatio(String equation, String solute, String volume, String other, double millimoles) {
+        Door.Outcome outcome = Door.open(new Page("Ions").wasted().block("reaction meeting", equation).block("solution first", "solute: " + solute, "strength: 0.10 mol/L", "volume: " + volume)
+                .block("solution second", "solute: " + other, "strength: 0.10 mol/L", "for: first").text("{ratio of second to first}").markdown()).sound();
+        assertEquals(millimoles, outcome.figure("second", Property.MOLES).value() * 1e3, 1e-9);
+        assertEquals(0, outcome.figure("second", Property.LEFT_OVER).value(), 0);
+        assertEquals(0, outcome.figure("first", Property.LEFT_OVER).value(), 0);
+    }
+
+    /** An ion beside an equation that cannot be read: the equation is told, and nothing of the ion. */
+    @Test
+    void anIonBesideABadEquationIsNotToldOf() {
+        assertEquals(List.of("unknown-element"), Door.open(new Page("Ion").wasted().block("reaction clouding", "Ag^+(aq) + Xx^-(aq) -> AgXx(s)")
+                .block("solution salt", "solute: KMnO4", "strength: 0.01 mol/L", "volume: 10 mL", "acts as: MnO4^-").markdown()).ids(Severity.ERROR).stream().distinct().toList());
+    }
 }

@@ -96,6 +96,20 @@ class TellingTest {
     }
 
     /**
+     * A pipette of ±0.60 mL (1.73 % standard) outweighs all else: it shows in the titre, once, and stands on paper at its face value: √(0.0173² + 0.0029² + …) and not √2 times as much.
+     */
+    @Test
+    void aPipettesErrorCountsOnce() {
+        Door.Outcome outcome = Door.open(new Page("Titration").wasted().block("apparatus", "burette: burette, 50 mL; graduation 0.1 mL; within 0.05 mL")
+                .block("reaction neutralising", "H2SO4(aq) + NaOH(aq) -> Na2SO4(aq) + H2O(l)")
+                .block("solution sample", "solute: H2SO4", "strength: 0.0600 mol/L", "volume: 20.00 ± 0.60 mL", "found by students: yes", "label as: Sample")
+                .block("solution lye", "solute: NaOH", "strength: 0.100 mol/L", "for: sample", "measure with: burette")
+                .block("reading titre", "of: volume of lye", "read with: burette").ask("strength of sample", "mol/L").markdown()).sound();
+        double relative = Math.sqrt(Math.pow(0.60 / 20, 2) + Math.pow(0.0005 / 0.100, 2) + Math.pow(0.00005 / 0.0600, 2) + Math.pow(0.05 / 24.0, 2)) / Math.sqrt(3);
+        assertEquals(relative * 60.0, outcome.resolved().answers().get(0).accepted().orElseThrow().standardUncertainty(), 1e-3);
+    }
+
+    /**
      * Nothing reacts in the reaction whose heat is asked for, and the bench acid says nowhere what is in it: no rule of its own refuses either, so each place that would stay empty is told, an
      * amount, an answer and a reference. Where something else is wrong already, that is told alone.
      */
@@ -109,5 +123,56 @@ class TellingTest {
         assertEquals(List.of("chalk", "heat of roasting", "{heat of roasting}"), told.stream().map(f -> f.at().text()).toList());
         assertEquals(List.of("volume of acid", "heat of roasting", "heat of roasting"), told.stream().map(f -> f.fields().get("text")).toList());
         assertEquals(List.of("unknown-name"), told(page.text("{nobody}").markdown()).stream().map(Finding::id).toList());
+    }
+
+    /** A page asks for the result of the block that it has before it, and gets that of this block and of no other. */
+    @Test
+    void eachBlockOfThePageFindsItsResult() {
+        var resolved = Door.open(chalk(SETTLING).ask("mass of chalk", "g").block("graph first", "x: volume of soda", "y: mass of chalk").block("graph second", "x: volume of calcium", "y: mass of chalk")
+                .text("Mix {soda} and {calcium}.").markdown()).sound().resolved();
+        resolved.answers().forEach(a -> assertEquals(a, resolved.answer(a.block().block()).orElseThrow()));
+        resolved.answers().forEach(a -> assertEquals(a.block(), resolved.declared(a.block().block()).orElseThrow()));
+        assertEquals(2, resolved.answers().stream().distinct().count());
+        resolved.graphs().forEach(g -> assertEquals(g, resolved.graph(g.block().block()).orElseThrow()));
+        assertEquals(List.of("first", "second"), resolved.graphs().stream().map(g -> g.name()).toList());
+        resolved.referents().forEach((reference, referent) -> assertEquals(referent, resolved.referent(reference)));
+        assertEquals(java.util.Optional.empty(), resolved.answer(resolved.graphs().get(0).block().block()));
+        assertEquals(java.util.Optional.empty(), resolved.quantity("nobody"));
+        assertEquals(java.util.Optional.empty(), resolved.reading("nobody"));
+        var elsewhere = Door.open(chalk(SETTLING).markdown()).resolved().procedure().source().references().get(0);
+        assertEquals(new tarewright.procedure.resolve.Referent.Nothing(), resolved.referent(elsewhere));
+    }
+
+    /** Questions are numbered in the order of the page, however deep their lists stand in the text: in a step, in a bulleted list, in a quotation; parts after z are aa, ab. */
+    @Test
+    void questionsAreNumberedWhereverTheyStand() {
+        String question = "```answer\nwords: it\n```\n";
+        String text = "- bulleted\n\n  1. First?\n\n     " + question.replace("\n", "\n     ").strip() + "\n\n1. A step.\n\n   > 1. Second?\n   >\n   >    "
+                + question.strip().replace("\n", "\n   >    ") + "\n\n> 1. Third?\n>\n>    " + question.replace("\n", "\n>    ").strip().replaceAll("\n>\\s*$", "") + "\n\nThen.\n\n1. Fourth?\n\n   " + question.replace("\n", "\n   ").strip() + "\n";
+        assertEquals(List.of("1", "2", "3", "4"), Door.open(new Page("Deep").wasted().text(text).markdown()).resolved().answers().stream().map(a -> a.number()).toList());
+        assertEquals(List.of("a", "z", "aa", "ab", "az", "ba", "zz", "aaa"),
+                List.of(0, 25, 26, 27, 51, 52, 701, 702).stream().map(tarewright.procedure.resolve.Questions::letter).toList());
+    }
+
+    /** What fixes a block's amount cannot be read: that is told once, its strength can be read all the same, and of its amount nothing is said. */
+    @Test
+    void whatCanBeReadOfABlockIsWorkedOut() {
+        Door.Outcome outcome = Door.open(new Page("Unreadable").wasted().block("solution salt", "solute: KMnO4", "strength: 0.020 mol/L", "volume: 5 foo").ask("strength of salt", "mol/L")
+                .ask("moles of salt", "mmol").text("{strength of salt} {salt}").markdown());
+        assertEquals(1, outcome.ids(Severity.ERROR).size(), outcome.findings().toString());
+        assertEquals(0.020, outcome.answer(0).shownValue(), 1e-12);
+        assertTrue(outcome.resolved().answers().get(1).value().isEmpty() && outcome.block("salt").amount().isEmpty());
+    }
+
+    /** The molar mass that a recipe asks for: water 18.015 g/mol (IUPAC 2021); of technetium's oxide there is none. */
+    @Test
+    void aRecipeGetsAMolarMassWhereThereIsOne() {
+        var masses = new tarewright.procedure.resolve.MolarMasses(Door.TABLES);
+        assertEquals(18.015, masses.of(formula("H2O")).orElseThrow().shownValue(), 1e-3);
+        assertTrue(masses.of(formula("TcO2")).isEmpty());
+    }
+
+    private static tarewright.chemistry.Formula formula(String text) {
+        return ((tarewright.chemistry.FormulaResult.Ok) tarewright.chemistry.Formula.parse(text)).formula();
     }
 }

@@ -89,11 +89,8 @@ final class Bench {
         return bench;
     }
 
-    /** The volume of liquid beside a gas that is wished for, in cubic metres; none where it does not depend on the gas or never settles. */
+    /** On the bench of what is expected: the volume of liquid beside a gas that is wished for, in cubic metres; none where it does not depend on the gas or never settles. */
     Optional<Double> besideWished(QuantityBlock gas) {
-        if (expected.isPresent()) {
-            return expected.get().besideWished(gas);
-        }
         if (beside.isEmpty()) {
             beside = Optional.of(new VesselLiquids(this).settled());
         }
@@ -189,10 +186,6 @@ final class Bench {
 
     Optional<Bench> expected() {
         return expected;
-    }
-
-    Map<String, ResolvedReading> readings() {
-        return readings;
     }
 
     Optional<Matter> matter(QuantityBlock block) {

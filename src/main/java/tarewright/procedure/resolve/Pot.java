@@ -19,10 +19,6 @@ record Pot(Key key, ReactionBlock reaction, List<Part> parts, List<Part> leftOve
         return parts.stream().filter(Part::reactant).toList();
     }
 
-    List<Part> products() {
-        return parts.stream().filter(p -> !p.reactant()).toList();
-    }
-
     Optional<Part> of(QuantityBlock block) {
         return parts.stream().filter(p -> p.block() == block).findFirst();
     }

@@ -37,7 +37,7 @@ final class Pots {
         this.findings = findings;
         for (QuantityBlock block : procedure.quantities()) {
             block.portionOf().ifPresent(n -> bottles.add(n.value()));
-            block.madeFrom().filter(n -> procedure.quantity(n.value()).isPresent()).ifPresent(n -> bottles.add(n.value()));
+            block.madeFrom().ifPresent(n -> bottles.add(n.value()));
         }
     }
 

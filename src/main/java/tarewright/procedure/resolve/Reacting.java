@@ -156,7 +156,7 @@ final class Reacting {
             return Optional.empty();
         }
         return pair(block, target.get(), goal.at()).flatMap(pair -> wantedOf(target.get(), goal, pair).map(moles ->
-                scaled(symbol, pair, moles, 1, Optional.empty())));
+                scaled(symbol, pair, moles, Optional.empty())));
     }
 
     /** At least so many times what the target needs. */
@@ -166,15 +166,15 @@ final class Reacting {
             return Optional.empty();
         }
         Optional<Figure> times = over.times().map(t -> Kit.asTyped(Figure.given(Symbol.words("excess"), Unit.ONE, t.value().si(), new Origin.Author()), t.value()));
-        return pair(block, target.get(), over.at()).flatMap(pair -> bench.figure(target.get(), Property.MOLES).map(moles -> scaled(symbol, pair, moles, 1, times)));
+        return pair(block, target.get(), over.at()).flatMap(pair -> bench.figure(target.get(), Property.MOLES).map(moles -> scaled(symbol, pair, moles, times)));
     }
 
-    private Figure scaled(Symbol symbol, Pair pair, Figure moles, double share, Optional<Figure> times) {
+    private Figure scaled(Symbol symbol, Pair pair, Figure moles, Optional<Figure> times) {
         List<Power> powers = new ArrayList<>();
         times.ifPresent(t -> powers.add(new Power(t, 1)));
         powers.add(new Power(moles, 1));
         pair.yield(this).ifPresent(y -> powers.add(new Power(y, -1)));
-        return usual(Figure.of(symbol, MOLE, new Step.Product(pair.ratio() * share, powers)));
+        return usual(Figure.of(symbol, MOLE, new Step.Product(pair.ratio(), powers)));
     }
 
     /** What of a target is to be given or reacted with. */

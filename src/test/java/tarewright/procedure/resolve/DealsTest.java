@@ -211,4 +211,27 @@ class DealsTest {
         assertEquals(List.of("limiting-does-not-vary"), ids(chalk(6, 1, "vary: 5.0 mL; 10.0 mL", "volume of carbonate", "")));
         assertEquals(List.of(), ids(chalk(1, 1, "vary: 5.0 mL; 20.0 mL", "volume of carbonate", "")));
     }
+
+    /** Six groups do it three times each; two amounts are dealt to the groups: each amount is measured out nine times, and only what is dealt is listed. */
+    @Test
+    void aHandIsDoneByEachOfItsGroupsInEachRun() {
+        Resolved chalk = chalk(6, 3, "vary: 10.0 mL; 20.0 mL", "volume of carbonate", "").value();
+        assertEquals(List.of(9, 9), chalk.hands().stream().map(Hand::times).toList());
+        assertEquals(List.of(List.of(1, 3, 5), List.of(2, 4, 6)), chalk.hands().stream().map(Hand::groups).toList());
+        chalk.hands().forEach(h -> assertEquals(java.util.Set.of("carbonate"), h.dealt().keySet()));
+        assertEquals(List.of("1", "2"), chalk.hands().stream().map(Hand::label).toList());
+        assertEquals(1.1 * 9 * 30, chalk.quantity("carbonate").orElseThrow().figure(Property.CLASS_TOTAL).orElseThrow().shownValue(), 1e-9);
+    }
+
+    /** Where nothing is dealt, or all get the same, there is one hand without a number, and it is that of the whole class. */
+    @Test
+    void aSingleHandHasNoNumber() {
+        Resolved plain = chalk(5, 2, "volume: 10.0 mL", "volume of carbonate", "").value();
+        assertEquals(List.of(""), plain.hands().stream().map(Hand::label).toList());
+        assertEquals(List.of(1, 2, 3, 4, 5), plain.hands().get(0).groups());
+        assertEquals(List.of(1, 2), plain.hands().get(0).runs());
+        Resolved alone = chalk(1, 1, THREE, "volume of carbonate", "").value();
+        assertEquals(List.of(), alone.dealt());
+        assertEquals(10.0, alone.quantity("carbonate").orElseThrow().amount().orElseThrow().shownValue(), 1e-9);
+    }
 }
