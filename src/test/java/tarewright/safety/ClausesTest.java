@@ -230,6 +230,13 @@ class ClausesTest {
         assertEquals(there ? List.of(code) : List.of(), Rows.verdict(form, percent, Rows.of("thing").says(code)).supplemental().stream().map(Statement::code).toList());
     }
 
+    /** Annex VI, sodium hypochlorite (017-011-00-1): contact with acid liberates toxic gas from 5 % on, whatever the table of all others says. */
+    @Test
+    void aLimitOfItsOwnForASupplementalStatement() {
+        assertEquals(1, Rows.verdict(Form.SOLUTION, 5, Rows.of("thing").saysFrom("EUH031", 5)).supplemental().size());
+        assertEquals(0, Rows.verdict(Form.SOLUTION, 4.9, Rows.of("thing").saysFrom("EUH031", 5)).supplemental().size());
+    }
+
     /** Annex II 1.2.6: corrosive to the airways is said beside a class by inhalation. A limit of its own stands before that of the table. */
     @Test
     void corrosionOfTheAirwaysIsSaidBesideToxicity() {

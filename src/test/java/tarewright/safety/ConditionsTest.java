@@ -159,6 +159,8 @@ class ConditionsTest {
         assertEquals(new Content.MassShare(1, 0, Optional.empty()), Content.percent(100));
         assertEquals(0, ((Content.MassShare) Content.percent(0)).share());
         Checks.positive(Double.MIN_VALUE);
+        assertEquals(0, new Content.Molar(0, 0, OptionalDouble.empty()).molPerLitre());
+        assertEquals(0, new Content.MassPerVolume(0, 0, OptionalDouble.empty(), Optional.empty()).gramsPerMillilitre());
         assertThrows(IllegalArgumentException.class, () -> Matter.of("empty", Form.SOLID, List.of()));
         assertThrows(IllegalArgumentException.class, () -> new HazardClass("Boredom", "1", "H999"));
         assertThrows(IllegalStateException.class, () -> Bench.RULES.statements().of("H999"));
@@ -198,6 +200,18 @@ class ConditionsTest {
         assertTrue(Endpoint.FLAMMABLE_LIQUID.physical() && !Endpoint.SKIN.physical());
         assertEquals(List.of(Endpoint.SWALLOWED, Endpoint.ON_SKIN, Endpoint.INHALED, Endpoint.INHALED, Endpoint.INHALED), List.of(Route.values()).stream().map(Route::endpoint).toList());
         assertTrue(Form.SLURRY.wet() && Form.LIQUID.wet() && Form.SOLUTION.wet() && !Form.GAS.wet() && !Form.SOLID.wet() && !Form.GAS.dry());
+    }
+
+    /** The standard's list is asked by code and told in its order. */
+    @Test
+    void theListOfStatementsIsAskedByCode() {
+        Statement one = new Statement("H1", "one", Statement.Kind.HAZARD, Rows.READ);
+        Statement two = new Statement("EUH2", "two", Statement.Kind.SUPPLEMENTAL, Rows.READ);
+        StatementList list = new StatementList(List.of(two, one));
+        assertEquals(List.of(two, one), list.all());
+        assertEquals(one, list.of("H1"));
+        assertEquals(Optional.of(two), list.find("EUH2"));
+        assertEquals(Optional.empty(), list.find("H2"));
     }
 
     /** A statement without the open places of the standard; two spaces that they leave are one. */

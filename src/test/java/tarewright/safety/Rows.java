@@ -99,6 +99,13 @@ final class Rows {
         return this;
     }
 
+    /** A limit of its own for a supplemental statement. */
+    Rows saysFrom(String euh, double percent) {
+        supplemental = List.of(euh);
+        limits.add(new SpecificLimit(Optional.empty(), euh, percent, true, READ));
+        return this;
+    }
+
     Rows suppliersAdd(String... codes) {
         suppliersAdd = List.of(codes);
         return this;
