@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tarewright.chemistry.BalancedEquation;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaResult;
@@ -61,10 +63,11 @@ record Draft(Resolved procedure, DocumentWords words, TableWords tables, Numbers
         return called(matter.name());
     }
 
-    /** A source of the tables; titles of works stay as they are. */
+    /** A source of the tables, part by part as semicolons divide it; titles of works stay as they are. */
     String source(String english) {
         boolean recalled = english.endsWith(RECALLED);
-        String source = tables.phrase(recalled ? english.substring(0, english.length() - RECALLED.length()) : english);
+        String bare = recalled ? english.substring(0, english.length() - RECALLED.length()) : english;
+        String source = Stream.of(bare.split("; ")).map(tables::phrase).collect(Collectors.joining("; "));
         return recalled ? say("source.recalled", "source", source) : source;
     }
 

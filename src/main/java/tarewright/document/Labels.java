@@ -85,7 +85,8 @@ final class Labels {
     }
 
     /** A strength as typed, with no break inside and its unit's powers raised. */
-    private List<Text> typed(String text) {
+    private List<Text> typed(String english) {
+        String text = draft.numbers().typed(english);
         int as = text.indexOf(" as ");
         String[] words = (as < 0 ? text : text.substring(0, as)).strip().split("\\s+");
         StringBuilder all = new StringBuilder(words[0]);

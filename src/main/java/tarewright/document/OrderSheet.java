@@ -130,7 +130,7 @@ final class OrderSheet {
         Optional<StockBlock> stock = draw.stock();
         if (stock.isPresent() && draw.thing() instanceof Draw.Thing.Block) {
             List<Text> name = draft.prose().of(stock.get().name());
-            return stock.get().strength().map(s -> draft.compose("label.with-strength", Map.of("name", name, "strength", draft.prose().of(s.at().text())))).orElse(name);
+            return stock.get().strength().map(s -> draft.compose("label.with-strength", Map.of("name", name, "strength", draft.prose().of(draft.numbers().typed(s.at().text()))))).orElse(name);
         }
         if (draw.thing() instanceof Draw.Thing.From from) {
             return RecipePieces.source(draft, from.ingredient());

@@ -251,7 +251,7 @@ final class Overview {
         for (ResolvedQuantity quantity : procedure.quantities()) {
             if (quantity.block().found()) {
                 List<Text> is = quantity.matter().<List<Text>>map(m ->
-                        List.of(new Text.Words(m.name() + ", "), draft.formula(m.formula()))).orElse(List.of());
+                        List.of(new Text.Words(draft.called(m) + ", "), draft.formula(m.formula()))).orElse(List.of());
                 Property sought = quantity.block().is(Kind.SOLUTION) ? Property.STRENGTH
                         : quantity.block().purity().isPresent() ? Property.PURITY : Property.MASS;
                 boolean formula = quantity.block().shownAs().isPresent();

@@ -19,6 +19,7 @@ import tarewright.procedure.syntax.Part;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.safety.Rulebook;
 import tarewright.setting.Setting;
+import tarewright.wording.Dates;
 
 /**
  * The technician's sheet, in the order of the work: the week before, the day before, the day, afterwards. It is open: what the students find out
@@ -78,7 +79,7 @@ final class PrepSheet implements Filling {
             parts.add(Text.words(draft.say("prep.section", "section", setting.section())));
         }
         if (!setting.occasion().date().isEmpty()) {
-            parts.add(Text.words(draft.say("prep.date", "date", setting.occasion().date())));
+            parts.add(Text.words(draft.say("prep.date", "date", Dates.printed(setting.occasion().date(), setting.language()))));
         }
         parts.add(Text.words(draft.say("prep.groups", "groups", setting.groups(), "size", setting.groupSize())));
         if (setting.runs() > 1) {
@@ -129,7 +130,7 @@ final class PrepSheet implements Filling {
         List<Piece> boxes = handled.stream().filter(b -> !b.verdict().harmless()).<Piece>map(b -> hazards.box(b, List.of(), false)).toList();
         List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-hazards"), draft.paragraph("safety.data-sheets")));
         safety.stocks().forEach(s -> pieces.add(hazards.box(new Bottle(draft.prose().of(s.name()),
-                s.strength().map(draft.prose()::of).orElse(List.of()), List.of(), s.verdict(), false, s.makes(), Optional.empty()),
+                s.strength().map(draft.numbers()::typed).map(draft.prose()::of).orElse(List.of()), List.of(), s.verdict(), false, s.makes(), Optional.empty()),
                 Text.words(draft.say("prep.stock")), false)));
         making.newOnTheBench(recipes).forEach(b -> pieces.add(hazards.box(b, Text.words(draft.say("prep.stock")), false)));
         pieces.addAll(boxes);

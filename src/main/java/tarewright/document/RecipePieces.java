@@ -246,7 +246,7 @@ final class RecipePieces {
         Optional<String> typed = from.stock().flatMap(StockBlock::strength).map(s -> s.at().text())
                 .or(() -> from.stock().flatMap(StockBlock::purity).map(p -> p.at().text()));
         boolean hydrate = !from.formula().sameComposition(from.formula().anhydrous());
-        List<Text> detail = typed.map(t -> draft.prose().of(t)).orElseGet(() -> hydrate && !Plain.of(name).contains(from.formula().unicode())
+        List<Text> detail = typed.map(t -> draft.prose().of(draft.numbers().typed(t))).orElseGet(() -> hydrate && !Plain.of(name).contains(from.formula().unicode())
                 ? List.of(draft.formula(from.formula())) : List.of());
         return detail.isEmpty() ? name : draft.compose("label.with-strength", Map.of("name", name, "strength", detail));
     }

@@ -82,7 +82,7 @@ final class UnitTable {
         add("mm³", Dimension.VOLUME, "1e-9", "mm3", "mm^3");
         // Twenty drops to the millilitre (UCUM, [drp]); drops of a real dropping pipette run from 0.03 mL to 0.07 mL (common
         // practice, no source).
-        add("drops", Dimension.VOLUME, "5e-8", "drop");
+        add("drops", Dimension.VOLUME, "5e-8", "drop", "gota", "gotas");
         // United States liquid measure: a gallon is 231 cubic inches.
         add("gal", Dimension.VOLUME, "3.785411784e-3");
         add("qt", Dimension.VOLUME, "9.46352946e-4");

@@ -56,7 +56,7 @@ public final class FollowThrough {
 
     private String expand(Figure figure, boolean top) {
         if (readings.contains(figure)) {
-            return figure.symbol().plain();
+            return words.said(figure.symbol()).plain();
         }
         if (!depends(figure)) {
             return numbers.plainIn(figure);
@@ -70,7 +70,7 @@ public final class FollowThrough {
         }
         Optional<ResolvedReading> mean = all.stream().filter(r -> r.each().size() > 1 && r.each().equals(figure.from())).findFirst();
         if (mean.isPresent()) {
-            return mean.get().value().symbol().plain();
+            return words.said(mean.get().value().symbol()).plain();
         }
         if (step instanceof Step.Sum sum) {
             String text = sum(sum);
@@ -179,7 +179,7 @@ public final class FollowThrough {
             double result = new Again().with(read, value).value(answer);
             steps.add(new Entry(number(value, read), number(result, answer), i == 0));
         }
-        return new Strip(read.symbol().plain(), read.unit().symbol(), answer.unit().symbol(), steps);
+        return new Strip(words.said(read.symbol()).plain(), read.unit().symbol(), answer.unit().symbol(), steps);
     }
 
     private String number(double si, Figure like) {

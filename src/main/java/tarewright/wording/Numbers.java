@@ -27,10 +27,15 @@ public final class Numbers {
     private static final int MOST_TYPED_DECIMALS = 7;
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
-    private final char mark;
+    /** The one unit that is a word; every other symbol is the same in all languages (SI Brochure, 9th edition, 5.1). */
+    private static final String DROPS = "drops";
 
-    private Numbers(char mark) {
+    private final char mark;
+    private final String drops;
+
+    private Numbers(char mark, String drops) {
         this.mark = mark;
+        this.drops = drops;
     }
 
     /**
@@ -39,7 +44,8 @@ public final class Numbers {
      */
     public static Numbers in(String language) {
         char mark = DecimalFormatSymbols.getInstance(Locale.forLanguageTag(language)).getDecimalSeparator();
-        return new Numbers(mark == ',' ? ',' : '.');
+        String drops = language.startsWith("en") ? DROPS : MessageFile.of("quantities", language).get("unit." + DROPS);
+        return new Numbers(mark == ',' ? ',' : '.', drops);
     }
 
     /** A figure with its unit, plain: {@code 0.079 g}. */
@@ -49,7 +55,7 @@ public final class Numbers {
 
     /** A figure with its unit, as printed. */
     public String printed(Figure figure) {
-        return withUnit(printedNumber(figure), figure.unit());
+        return withSymbol(printedNumber(figure), figure.unit());
     }
 
     /** A figure's number in its unit, as printed, without the unit. */
@@ -69,7 +75,7 @@ public final class Numbers {
 
     /** A value in a unit to a number of decimals, as printed. @param value in the unit */
     public String printed(double value, Unit unit, int decimals) {
-        return withUnit(localised(unsigned(Digits.decimals(value, decimals))), unit);
+        return withSymbol(localised(unsigned(Digits.decimals(value, decimals))), unit);
     }
 
     /** A bare number of which nothing more is known, plain: at most six figures, no zeros at its end. */
@@ -95,7 +101,27 @@ public final class Numbers {
 
     /** A printed number with a unit behind it; a space within the unit does not break either. */
     public static String withUnit(String number, Unit unit) {
-        return unit.symbol().isEmpty() ? number : number + NARROW_SPACE + unit.symbol().replace(' ', NARROW_SPACE);
+        return withUnit(number, unit.symbol());
+    }
+
+    private static String withUnit(String number, String symbol) {
+        return symbol.isEmpty() ? number : number + NARROW_SPACE + symbol.replace(' ', NARROW_SPACE);
+    }
+
+    /** One drop is no drops. */
+    private String withSymbol(String number, Unit unit) {
+        String symbol = symbol(unit.symbol());
+        return withUnit(number, symbol.equals(drops) && number.equals("1") ? symbol.replaceFirst("s$", "") : symbol);
+    }
+
+    /** A unit's symbol as it is printed. */
+    String symbol(String symbol) {
+        return symbol.equals(DROPS) ? drops : symbol;
+    }
+
+    /** A quantity as the author typed it, with the decimal mark of the language where she typed the other one. */
+    public String typed(String text) {
+        return mark == ',' ? text.replaceAll("(?<=[0-9])\\.(?=[0-9])", ",") : text;
     }
 
     /** The decimals to which a figure is shown in its unit. */

@@ -153,6 +153,7 @@ final class StepWriter {
     }
 
     static Worked.Amount amount(Figure figure, Numbers numbers) {
-        return new Worked.Amount(numbers.printedNumber(figure), UnitPart.of(figure.unit()));
+        return new Worked.Amount(numbers.printedNumber(figure), UnitPart.of(figure.unit()).stream()
+                .map(p -> new UnitPart(numbers.symbol(p.symbol()), p.power(), p.struck())).toList());
     }
 }

@@ -104,7 +104,7 @@ class CleanTest {
         String text = Library.text(file);
         assertTrue(text.contains("```key\n") && text.contains("```prep\n"), "key and prep");
         assertTrue(text.contains("{blank "), "a table to fill");
-        assertTrue(text.contains("<!--\nChecked on paper"), "where its figures were checked");
+        assertTrue(text.contains("<!--\nChecked on paper") || text.contains("<!--\nComprobado en papel"), "where its figures were checked");
     }
 
     private static boolean whole(CautionBlock caution) {

@@ -98,6 +98,20 @@ class HandCheckTest {
         sheet.answer("4", 2 * 530 / soda / 5 / 20.85, "mol/L");
     }
 
+    /** Titration, in Spanish. 2.00 mL of vinegar at 0.920 mol/L take 18.40 mL of alkali at 0.1000 mol/L; 60.05 g of acetic acid in a mole. */
+    @Test
+    void vinagreGotaAGota() {
+        Sheet sheet = new Sheet("vinagre-gota-a-gota");
+        double aceticAcid = 2 * C + 4 * H + 2 * O;
+        sheet.exactly("sosa", Property.VOLUME, 18.40, "mL");
+        sheet.about("vinagre", Property.MOLES, 1.840, "mmol");
+        sheet.read("gasto", 18.40, "mL");
+        sheet.answer("1", 18.40, "mL");
+        sheet.answer("2", 1.840, "mmol");
+        sheet.answer("4", 0.920, "mol/L");
+        sheet.answer("5", 0.920 * aceticAcid, "g/L");
+    }
+
     /** Precipitation. 16.0 mmol of each ion wanted; 1.2 times as much carbonate is 48 mL; at most 1.601 g of chalk, 92 % of it 1.473 g. */
     @Test
     void chalkFromTwoSolutions() {

@@ -20,6 +20,7 @@ import tarewright.document.Sheet;
 import tarewright.library.Library;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.tables.HazardTables;
+import tarewright.wording.DocumentWords;
 
 /** How the pages of the procedures that we ship break: read out of the printed files. What is asked is common practice, no source. */
 class LibraryPagesTest {
@@ -78,10 +79,11 @@ class LibraryPagesTest {
     private static void isDouble(Sheet sheet, Printed handout, Printed printedKey) {
         int pages = handout.pages();
         List<String> key = Pdf.pages(printedKey);
-        int before = Pdf.pageOf(key, "Handout, filled") - 1;
+        DocumentWords words = DocumentWords.in(sheet.language());
+        int before = Pdf.pageOf(key.stream().map(p -> p.replace('\n', ' ')).toList(), words.say("leaf.filled-in")) - 1;
         assertTrue(before >= 1, "no overview before the double");
         assertTrue(key.size() > before + pages, "no answers behind the double");
-        assertTrue(key.get(before + pages).startsWith("Answers, worked"), key.get(before + pages));
+        assertTrue(key.get(before + pages).startsWith(words.say("heading.answers")), key.get(before + pages));
         Whereabouts where = new Whereabouts(sheet, handout);
         List<String> twin = new Whereabouts(sheet, printedKey).pages().subList(before, before + pages);
         int compared = 0;

@@ -32,6 +32,11 @@ class PhrasesTest {
         return column(file, column).map(s -> s.split("; ", 2)[0]);
     }
 
+    /** Behind a value that is looked up at a temperature or a strength the whole source is printed. */
+    private static Stream<String> inFull(String file) {
+        return column(file, "source").flatMap(s -> Stream.of(s.split("; ")));
+    }
+
     private static Stream<String> titles() throws IOException {
         try (Stream<Path> files = Files.list(PICTOGRAMS)) {
             return files.sorted().map(PhrasesTest::title).toList().stream();
@@ -54,9 +59,9 @@ class PhrasesTest {
                 column("hazards/reactive-pairs.csv", "hazard"), column("hazards/reactive-pairs.csv", "products"), column("hazards/reactive-pairs.csv", "advice"),
                 column("hazards/rule-sets.csv", "title"), column("hazards/rule-sets.csv", "edition"), column("hazards/rule-sets.csv", "note"),
                 column(rules + "small-packs.csv", "clause"), column(rules + "substances.csv", "from_memory"),
-                publications("atomic-weights.csv", "source"), publications("solution-density.csv", "source"), publications("substances.csv", "density_source"),
-                publications("gas-virial.csv", "source"), publications("gas-solubility.csv", "source"), publications("acid-base.csv", "source"),
-                publications("thermo.csv", "source"), publications("solubility-salts.csv", "source"), publications("practice.csv", "source"),
+                publications("atomic-weights.csv", "source"), inFull("solution-density.csv"), publications("substances.csv", "density_source"),
+                inFull("gas-virial.csv"), inFull("gas-solubility.csv"), publications("acid-base.csv", "source"),
+                publications("thermo.csv", "source"), inFull("solubility-salts.csv"), publications("practice.csv", "source"),
                 publications("commercial-strengths.csv", "source"),
                 Stream.of(Constants.GAS_CONSTANT, Constants.MOLAR_VOLUME_101_325_KPA, Constants.WATER_HEAT_CAPACITY).map(c -> c.provenance().source().split("; ", 2)[0]),
                 titles()).flatMap(s -> s).forEach(all::add);

@@ -14,7 +14,9 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tarewright.chemistry.Confidence;
 import tarewright.safety.Statement;
 import tarewright.tables.HazardTables;
 import tarewright.tables.HazardTables.CountryRules;
@@ -44,7 +46,31 @@ class LanguagesTest {
         }
     }
 
-    /** Regulation (EC) No 1272/2008, Annex III, Spanish edition; the signal words by its article 2, points 4 (b) and 4 (a). */
+    /**
+     * Regulation (EC) No 1272/2008, Annexes III and IV, Spanish consolidated text of 2025-09-01 as extracted in the public data set mhchem/hpstatements: those where the usual
+     * translations in circulation differ. The signal words by its article 2, points 4 (b) and 4 (a).
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"H281|Contiene gas refrigerado; puede provocar quemaduras o lesiones criogénicas", "H360F|Puede perjudicar a la fertilidad",
+        "H361|Se sospecha que puede perjudicar la fertilidad o dañar el feto", "H373|Puede provocar daños en los órganos tras exposiciones prolongadas o repetidas",
+        "P310|Llamar inmediatamente a un CENTRO DE TOXICOLOGÍA/médico", "P333+P313|En caso de irritación o erupción cutánea: Consultar a un médico",
+        "P363|Lavar las prendas contaminadas antes de volver a usarlas",
+        "P306+P360|EN CASO DE CONTACTO CON LA ROPA: Aclarar inmediatamente con agua abundante las prendas y la piel contaminadas antes de quitarse la ropa",
+        "P371+P380+P375|En caso de incendio importante y en grandes cantidades: Evacuar la zona. Luchar contra el incendio a distancia, dado el riesgo de explosión"})
+    void whatIsPrintedOfAStatementIsTheRegulationsText(String code, String printed) {
+        assertEquals(printed, HazardTables.in(HazardTables.of("ES"), "es").rules().statements().of(code).printed());
+    }
+
+    /** Every statement that can be printed was read, so no Spanish panel has to warn of one from memory. */
+    @Test
+    void noSpanishStatementIsFromMemory() {
+        CountryRules spanish = HazardTables.in(HazardTables.of(""), "es");
+        var english = HazardTables.of("").rules().statements();
+        List<String> recalled = spanish.rules().statements().all().stream().filter(s -> !s.text().equals(english.of(s.code()).text()))
+                .filter(s -> s.provenance().confidence() != Confidence.READ).map(Statement::code).toList();
+        assertEquals(List.of(), recalled);
+    }
+
     @Test
     void statementsAndSignalWordsAreThoseOfTheRegulation() {
         CountryRules spanish = HazardTables.in(HazardTables.of("ES"), "es-MX");

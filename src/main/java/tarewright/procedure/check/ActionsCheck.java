@@ -19,7 +19,7 @@ import tarewright.text.Span;
  * Two things to do in one sentence of a step: who reads a line, does it and comes back to the page loses the second.
  * Told where a sentence has two amounts to measure out, goes on with <em>then</em> and a verb of the bench, or has
  * three such verbs. Two verbs that are one movement of the hands (<em>warm and stir</em>) are left alone. English verbs
- * only.
+ * and Spanish ones in the form that speaks to one student (<em>mide, vierte</em>).
  */
 final class ActionsCheck implements Check {
     private static final Pattern SENTENCE = Pattern.compile("[^.?!]+(?:[.?!](?!\\s|$)[^.?!]*)*[.?!]?");
@@ -28,9 +28,12 @@ final class ActionsCheck implements Check {
             + "evaporate|connect|join|close|open|turn|empty|fill|drain|remove|insert|cut|grind|crush|"
             + "drop|release|read|write|rinse|"
             + "wash|dry|put|place|push|pull|"
-            + "take|stand|run|tip|draw|move|collect|carry)";
-    private static final Pattern THEN = Pattern.compile("(?<=[,;]|\\band)\\s+then\\s+(" + VERBS + "\\b)");
-    private static final Pattern VERB = Pattern.compile("(?:^|[,;]\\s+(?:and\\s+)?|\\band\\s+)" + VERBS + "\\b");
+            + "take|stand|run|tip|draw|move|collect|carry|"
+            + "añade|vierte|mide|pesa|mezcla|agita|disuelve|diluye|filtra|decanta|pasa|trasvasa|calienta|hierve|enfría|enciende|evapora|conecta|une|"
+            + "cierra|abre|gira|vacía|llena|quita|retira|introduce|mete|corta|muele|tritura|suelta|lee|escribe|anota|apunta|enjuaga|aclara|lava|seca|pon|coloca|"
+            + "empuja|tira|coge|toma|saca|mueve|recoge|lleva|enrasa|tapa|destapa)";
+    private static final Pattern THEN = Pattern.compile("(?U)(?<=[,;]|\\band|\\by)\\s+(?:then|después|luego)\\s+(" + VERBS + "\\b)");
+    private static final Pattern VERB = Pattern.compile("(?U)(?:^|[,;]\\s+(?:(?:and|y)\\s+)?|\\b(?:and|y)\\s+)" + VERBS + "\\b");
     private static final int TOO_MANY = 3;
 
     @Override

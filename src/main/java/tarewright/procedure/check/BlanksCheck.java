@@ -20,7 +20,8 @@ import tarewright.procedure.syntax.Part;
  */
 final class BlanksCheck implements Check {
     private static final Pattern READS = Pattern.compile(
-            "(?i)\\b(read|write|note|record|weigh|measure|time|count|test|look|titre|level|feel|take|show)s?\\b");
+            "(?iU)\\b((read|write|note|record|weigh|measure|time|count|test|look|titre|level|feel|take|show)s?"
+                    + "|lee|l[eé]e(lo|la)|anota|apunta|escribe|registra|pesa|mide|cuenta|cronometra|comprueba|mira|observa|nivel(es)?|gastos?|lectura|toma)\\b");
 
     @Override
     public void check(Resolved procedure, Consumer<Finding> findings) {

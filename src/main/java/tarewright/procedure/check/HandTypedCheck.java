@@ -22,7 +22,7 @@ import tarewright.quantity.Typed;
 final class HandTypedCheck implements Check {
     private static final Pattern AMOUNT = Pattern.compile("(?<![\\p{L}\\d.,])\\d+(?:[.,]\\d+)?[ \\u00A0\\u202F]?"
             + "(?:[mcdkµμ]?[gLl]|mol|mmol|[mc]m|cm3|cm³|dm3|dm³)(?![\\p{L}\\d/³²])");
-    private static final Pattern ROUGHLY = Pattern.compile("(?i)\\b(about|roughly|around|nearly|some)\\s+$");
+    private static final Pattern ROUGHLY = Pattern.compile("(?i)\\b(about|roughly|around|nearly|some|unos|unas|casi|aproximadamente|alrededor de)\\s+$");
     /** A two-figure amount typed for a three-figure one. */
     private static final double NEARLY = 0.02;
 

@@ -69,7 +69,9 @@ class PageChecksTest {
         "Measure {acid} of acid and read it, then pour it away.|two-actions: pour",
         "Read the level and then pour the acid away.|two-actions: pour",
         "Push the plunger in, swirl, and read the level.|two-actions: read",
-        "Weigh {salt} of salt in the cylinder into {acid} of acid.|two-actions: {acid}"})
+        "Weigh {salt} of salt in the cylinder into {acid} of acid.|two-actions: {acid}",
+        "Lee el nivel y después vierte el ácido.|two-actions: vierte",
+        "Empuja el émbolo, agita y lee el nivel.|two-actions: lee"})
     void aSecondActionInASentenceIsToldAtItsPlace(String step, String expected) {
         assertEquals(expected, told("1. " + step + TABLE));
     }
@@ -77,7 +79,8 @@ class PageChecksTest {
     @ParameterizedTest
     @ValueSource(strings = {"Read the level. Then pour the acid away.", "Warm and stir until all is clear. Read it.",
             "Cool it and weigh it again.",
-        "Measure {acid} of {label of acid} into the flask.", "If the acid is warmer than that, then it has reacted. Read it."})
+        "Measure {acid} of {label of acid} into the flask.", "If the acid is warmer than that, then it has reacted. Read it.",
+        "Lee el nivel. Después vierte el ácido.", "Calienta y agita hasta que quede claro. Léelo.", "Mide {acid} de {label of acid} y pásalo al matraz."})
     void oneActionOrOneMovementOfTheHandsIsLeftAlone(String step) {
         assertEquals("", told("1. " + step + " Read the thermometer." + TABLE));
     }
@@ -136,6 +139,8 @@ class PageChecksTest {
     @Test
     void aBlankWithoutAStepThatReadsAnythingIsTold() {
         assertEquals("blank-without-step: {blank warmth}", told("1. Pour the acid away." + TABLE));
+        assertEquals("blank-without-step: {blank warmth}", told("1. Vierte el ácido." + TABLE));
+        assertEquals("", told("1. Anota lo que marca." + TABLE));
     }
 
     @Test

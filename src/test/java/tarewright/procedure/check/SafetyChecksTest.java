@@ -109,7 +109,7 @@ class SafetyChecksTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"dilute it with water at once|dilute it with water at once", "wear goggles, then add the acid to the water|add the acid to the water",
-        "keep away. Close the tap|Close the tap", "use {alkali} with care|{alkali}"})
+        "keep away. Close the tap|Close the tap", "ponte guantes, y abre el grifo despacio|abre el grifo despacio", "use {alkali} with care|{alkali}"})
     void anActionHiddenInACautionIsFound(String avoid, String text) {
         List<Finding> found = found(BENCH + caution("the alkali burns skin", avoid) + STEP);
 
@@ -119,7 +119,7 @@ class SafetyChecksTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"measure it below eye level, with goggles on", "wear goggles and gloves", "keep the lid closed", "hold the flask by its neck",
-        "do not add water", "rinse a splash at once with much water"})
+        "do not add water", "agítalo sin prisa, lleva gafas", "rinse a splash at once with much water"})
     void howToDoAStepAndWhatKeepsSafeIsNoHiddenAction(String avoid) {
         assertEquals(List.of(), ids(BENCH + caution("the alkali burns skin", avoid) + STEP));
     }
