@@ -216,6 +216,20 @@ class AmountsTest {
         assertEquals(volume.standardUncertainty(), volume.ownUncertainty(), 1e-15, "what is set is known as well as it is set");
     }
 
+    /** 6.0052 g of acetic acid, 100.0 mmol, take as much ethanol (46.069 g/mol): at 0.789 g/mL and 96.0 % 6.082 mL, set as 6.0 mL, 4.734 g, 98.65 mmol. Pure, 5.839 mL would do, set as 6.0 mL too. */
+    @ParameterizedTest
+    @CsvSource({"96.0 %,6.0822,98.65", "100.0 %,5.8389,102.76"})
+    void aLiquidForAnotherIsMeasuredByVolume(String purity, double wanted, double millimoles) {
+        Door.Outcome outcome = Door.open(kit("Ester").block("reaction joining", "C2H5OH(l) + CH3COOH(l) -> CH3COOC2H5(l) + H2O(l)")
+                .block("liquid spirit", "substance: C2H5OH", "density: 0.789 g/mL", "purity: " + purity, "for: vinegar", "measure with: cylinder")
+                .block("liquid vinegar", "substance: CH3COOH", "mass: 6.0052 g").markdown()).sound();
+        Figure volume = outcome.figure("spirit", Property.VOLUME);
+        shows(6.0, "mL", 1e-9, volume);
+        assertEquals(wanted, volume.from().get(0).shownValue(), 5e-4);
+        assertEquals(4.734, outcome.figure("spirit", Property.MASS).value() * 1e3, 1e-3);
+        assertEquals(millimoles, outcome.figure("spirit", Property.MOLES).value() * 1e3, 0.01);
+    }
+
     /** A titrant whose volume is read is not set but found, and follows the sample with its error. */
     @Test
     void anEndPointIsReadAndNotSet() {
