@@ -74,6 +74,16 @@ class AmountsTest {
         assertEquals(20.4, outcome.figure("acid", Property.MASS).value() * 1e3, 1e-9);
     }
 
+    /** Methyl decanoate (186.295 g/mol), of which no table has the density: by mass it has an amount, 2.0 g are 10.74 mmol, and no volume; by volume it has no amount, and it is not offered. */
+    @Test
+    void aLiquidOfUnknownDensityHasAnAmountByMassOnly() {
+        assertEquals(10.736, with("liquid oil", "substance: C11H22O2", "mass: 2.0 g").sound().figure("oil", Property.MOLES).value() * 1e3, 1e-3);
+        Door.Outcome outcome = Door.open(kit("Oil").block("liquid oil", "substance: C11H22O2", "volume: 2.0 mL").text("{moles of oil}").markdown());
+        assertEquals(List.of("no-such-figure"), outcome.ids(Severity.ERROR));
+        assertFalse(((List<?>) outcome.errors().get(0).fields().get("has")).contains("moles"));
+        assertTrue(((List<?>) outcome.errors().get(0).fields().get("has")).contains("volume"));
+    }
+
     /** Without a density a solution has no mass, and none is made up. */
     @Test
     void aSolutionOfUnknownDensityHasNoMass() {

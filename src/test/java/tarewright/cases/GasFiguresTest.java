@@ -194,6 +194,33 @@ class GasFiguresTest {
         assertEquals(10 * HELD, outcome.shown("g", Property.DISSOLVED), 0.001);
     }
 
+    /** Two liquids in one syringe, 10.0 mL and 5.0 mL, hold as much as one of 15.0 mL; so they do of a gas that is wished for: (30 + 15 × 0.84285) mL have to be made for 30 mL to be seen. */
+    @Test
+    void theLiquidsOfOneVesselAreSummed() {
+        Page page = at("25 °C; 100 kPa").front("gases: ideal").block("liquid water", "substance: water", "volume: 10.0 mL", "in: syringe")
+                .block("solution salt", "solute: NaCl", "strength: 0.1 mol/L", "volume: 5.0 mL", "in: syringe");
+        Door.Outcome outcome = Door.open(page.block("gas g", "substance: CO2", "moles: 2.000 mmol", "in: syringe").markdown()).sound();
+        assertEquals(2 * MOLAR - 15 * HELD, outcome.shown("g", Property.VOLUME), 0.005);
+        assertEquals(15 * HELD, outcome.shown("g", Property.DISSOLVED), 0.005);
+        Door.Outcome wished = Door.open(at("25 °C; 100 kPa").front("gases: ideal").block("reaction roasting", "CaCO3(s) -> CaO(s) + CO2(g)").block("solid chalk", "substance: CaCO3", "for: g")
+                .block("liquid water", "substance: water", "volume: 10.0 mL", "in: syringe").block("solution salt", "solute: NaCl", "strength: 0.1 mol/L", "volume: 5.0 mL", "in: syringe")
+                .block("gas g", "substance: CO2", "wanted: 30 mL", "in: syringe").markdown()).sound();
+        assertEquals((30 + 15 * HELD) / MOLAR, wished.figure("chalk", Property.MOLES).value() * 1000, 1e-4);
+        assertEquals(30, wished.shown("g", Property.VOLUME), 1e-3);
+    }
+
+    /**
+     * 0.200 g of chalk, 49.54 mL; 10.3 mL of acid, read as 10.5 mL, hold 8.68 mL: 40.86 mL stand, read as 41 mL. Back from what was read of both: (41 + 10.5 × 0.84285) / 24.790 mmol.
+     */
+    @Test
+    void theLiquidThatIsReadCountsAsRead() {
+        Door.Outcome outcome = Door.open(at("25 °C; 100 kPa").front("gases: ideal").block("apparatus", "cylinder: measuring cylinder, 25 mL; graduation 0.5 mL")
+                .block("reaction fizzing", "CaCO3(s) + HCl(aq) -> CaCl2(aq) + CO2(g) + H2O(l)").block("solid chalk", "substance: CaCO3", "mass: 0.200 g", "found by students: yes", "label as: Chalk")
+                .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "volume: 10.3 mL", "in: syringe").block("gas g", "substance: CO2", "made by: fizzing", "in: syringe")
+                .block("reading poured", "of: volume of acid", "read with: cylinder").block("reading gas", "of: volume of g", "read with: syringe").ask("moles of g", "mmol").markdown()).sound();
+        assertEquals((41 + 10.5 * HELD) / MOLAR, outcome.answer().shownValue(), 1e-4);
+    }
+
     /** Water in another vessel, or in none, takes nothing. */
     @ParameterizedTest
     @CsvSource({"in: flask", "role: rinse"})

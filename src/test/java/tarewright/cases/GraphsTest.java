@@ -86,6 +86,20 @@ class GraphsTest {
         assertEquals(15 * SLOPE, line.get(2).y(), 1e-5);
     }
 
+    /** 7.3 mL of calcium run out between two of the amounts that the line is worked for: the corner is where the two pieces meet, 7.3 mL and 0.36531 g, and not at the nearest of them. */
+    @Test
+    void theCornerIsWhereTheTwoPiecesMeet() {
+        Door.Outcome outcome = Door.open(dealt().block("graph g", "x: volume of carbonate", "y: mass of chalk").markdown().replace("volume: 15.0 mL", "volume: 7.3 mL"));
+        List<Point> line = outcome.resolved().graphs().get(0).line();
+        assertEquals(3, line.size(), line.toString());
+        assertEquals(7.3, line.get(1).x(), 1e-6);
+        assertEquals(7.3 * SLOPE, line.get(1).y(), 1e-5);
+        assertEquals(0, line.get(0).x(), 0);
+        assertEquals(25, line.get(2).x(), 1e-9);
+        assertEquals(7.3 * SLOPE, line.get(2).y(), 1e-5);
+        assertEquals("g", outcome.resolved().graphs().get(0).name());
+    }
+
     /** 10 mL at most never reach the turn: two points are a straight line. */
     @Test
     void aStraightLineHasTwoEnds() {
