@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tarewright.procedure.declare.TermReader;
 import tarewright.procedure.syntax.Reader;
+import tarewright.procedure.syntax.SourceFile;
 import tarewright.text.Outside;
 import tarewright.text.SourceText;
 
@@ -52,11 +53,15 @@ final class Inputs {
         }
     }
 
-    /** A term lies among its procedures and is none of them. What cannot be read is told when it is read as a procedure. */
+    /** A term, its stock and its sections lie among its procedures and are none of them. What cannot be read is told when it is read as a procedure. */
     private boolean isTerm(Path file) {
         try {
             String text = new String(outside.read(file, Workshop.MOST_BYTES), StandardCharsets.UTF_8);
-            return text.startsWith("---") && TermReader.isTerm(Reader.read(new SourceText(file.toString(), text)).value());
+            if (!text.startsWith("---") && !text.contains("```stock") && !text.contains("```section")) {
+                return false;
+            }
+            SourceFile source = Reader.read(new SourceText(file.toString(), text)).value();
+            return TermReader.isTerm(source) || TermReader.isBeside(source) || file.getFileName().toString().equals(Workshop.STOCK);
         } catch (IOException e) {
             return false;
         }

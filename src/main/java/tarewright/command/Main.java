@@ -81,14 +81,8 @@ public final class Main implements Runnable {
             err.println("tarewright: " + problem.getMessage());
             return USAGE;
         }
-        err.println("tarewright: this is a mistake in Tarewright itself, not in your file (" + problem.getClass().getSimpleName()
-                + where(problem) + "). Sheets that it did not come to stay as they were.");
+        err.println("tarewright: " + Remarks.ourMistake(problem, "Sheets that it did not come to stay as they were."));
         return ERRORS;
-    }
-
-    private static String where(Exception problem) {
-        StackTraceElement[] trace = problem.getStackTrace();
-        return trace.length == 0 ? "" : " in " + trace[0].getFileName() + ", line " + trace[0].getLineNumber();
     }
 
     @Override

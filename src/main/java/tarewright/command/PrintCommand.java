@@ -109,13 +109,18 @@ final class PrintCommand implements Callable<Integer> {
         if (!files.isEmpty() || !disk.isFile(file)) {
             throw new Inputs.Usage(files.isEmpty() ? "there is no file `" + file + "`" : "a term names its procedures itself; leave the others out");
         }
-        Share share = part.map(p -> Share.read(p).orElseThrow(() -> new Inputs.Usage("--part takes a share such as 3/16, not `" + p + "`"))).orElse(new Share(1, 1));
+        Share share = part.map(p -> Share.read(p).orElseThrow(() -> new Inputs.Usage("--part takes a share such as 3/16, not `" + p + "`")))
+                .orElse(new Share(1, 1));
         TermWork work = TermWork.of(file, setting.overrides(words), disk);
         List<Term.Section> mine = share.from(work.sections(sections));
         work.findings().forEach(f -> err.println(words.full(f)));
-        Set<Sheet.Kind> kinds = only.isEmpty() && !work.kinds().isEmpty() ? work.kinds() : kinds();
+        Set<Sheet.Kind> kinds = only.isEmpty() ? EnumSet.copyOf(work.kinds()) : kinds();
+        if (missed) {
+            kinds.addAll(List.of(Sheet.Kind.MISSED, Sheet.Kind.MISSED_KEY));
+        }
         try (OutputLock lock = lock(err)) {
-            return lock == null ? Main.ERRORS : new TermPrint(work, kinds, formats(kinds), large, out, words).print(mine, sections.isEmpty() && share.of() == 1, console, err);
+            boolean whole = sections.isEmpty() && share.of() == 1;
+            return lock == null ? Main.ERRORS : new TermPrint(work, kinds, formats(kinds), large, out, words).print(mine, whole, console, err);
         } catch (IOException e) {
             err.println(CannotWrite.says(out, e));
             return Main.ERRORS;
@@ -126,7 +131,8 @@ final class PrintCommand implements Callable<Integer> {
     private OutputLock lock(PrintWriter err) throws IOException {
         Optional<OutputLock> lock = OutputLock.of(out);
         if (lock.isEmpty()) {
-            err.println("tarewright: another print into `" + out + "` is under way; wait until it has ended, or choose another folder with --out. Nothing was changed.");
+            err.println("tarewright: another print into `" + out + "` is under way; wait until it has ended, or choose another folder with --out. "
+                    + "Nothing was changed.");
         }
         return lock.orElse(null);
     }
@@ -178,7 +184,7 @@ final class PrintCommand implements Callable<Integer> {
             }
             return Optional.of(written);
         } catch (BrokenTemplate e) {
-            err.println("tarewright: the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says());
+            err.println("tarewright: " + Remarks.broken(e));
         } catch (IOException e) {
             err.println(CannotWrite.says(out, e));
         }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import tarewright.print.BrokenTemplate;
 import tarewright.print.Printed;
 import tarewright.term.Lot;
 import tarewright.term.LotDocument;
@@ -23,6 +24,18 @@ final class Remarks {
         if (printed.spilled()) {
             err.println("tarewright: " + lot.name() + ": a label holds more than its field, so those below it have moved; say fewer rows or columns in `labels`");
         }
+    }
+
+    /** What is said of a template that cannot be used. */
+    static String broken(BrokenTemplate e) {
+        return "the template " + e.template() + e.line().map(l -> ", line " + l).orElse("") + ": " + e.says();
+    }
+
+    /** What is said of a mistake of our own. @param what is not done because of it */
+    static String ourMistake(Throwable problem, String what) {
+        StackTraceElement[] trace = problem.getStackTrace();
+        String where = trace.length == 0 ? "" : " in " + trace[0].getFileName() + ", line " + trace[0].getLineNumber();
+        return "this is a mistake in Tarewright itself, not in your file (" + problem.getClass().getSimpleName() + where + "). " + what;
     }
 
     /** What was written, with its pages, and what was left alone. */

@@ -24,6 +24,19 @@ sealed interface TermFinding extends Finding {
         }
     }
 
+    /** Procedures that must be kept apart and of which nothing tells on which day each is done: they count as one lesson, on the safe side. */
+    record LessonAssumed(String section, String example, Span at) implements TermFinding {
+        @Override
+        public String id() {
+            return "lesson-assumed";
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
     /** Neither the section nor the term lists a procedure. */
     record NothingToDo(String section, Span at) implements TermFinding {
         @Override

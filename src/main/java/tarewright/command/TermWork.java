@@ -1,5 +1,6 @@
 package tarewright.command;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -23,12 +24,12 @@ import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.Term;
 import tarewright.procedure.check.LessonChecks;
 import tarewright.procedure.resolve.Resolved;
-import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.setting.DayValue;
 import tarewright.setting.Overrides;
 import tarewright.setting.Paper;
 import tarewright.term.Lot;
 import tarewright.term.Program;
+import tarewright.text.Outside;
 import tarewright.text.Spelling;
 
 /** A term taken apart into one piece of work for each section and procedure. */
@@ -36,15 +37,19 @@ final class TermWork {
     private final Path file;
     private final Overrides commandLine;
     private final Term term;
-    private final Disk disk;
+    private final Outside disk;
     private final Workshop shared;
     private final List<Finding> findings;
 
     /** One procedure for one section. */
-    record Each(Term.Section section, InputFile input, Found<Resolved> found, Workshop workshop) {
+    record Each(Term.Section section, Term.Entry entry, InputFile input, Found<Resolved> found, Workshop workshop) {
+        /** The day on which it is done, where that is told. */
+        Optional<String> date() {
+            return entry.date().or(section::date);
+        }
     }
 
-    private TermWork(Path file, Found<Term> read, Overrides commandLine, Disk disk, Workshop shared) {
+    private TermWork(Path file, Found<Term> read, Overrides commandLine, Outside disk, Workshop shared) {
         this.file = file;
         this.term = read.value();
         this.findings = read.findings();
@@ -54,7 +59,7 @@ final class TermWork {
     }
 
     /** Reads a term's file. @param commandLine goes before what a section says */
-    static TermWork of(Path file, Overrides commandLine, Disk disk) {
+    static TermWork of(Path file, Overrides commandLine, Outside disk) {
         Workshop shared = new Workshop(disk, commandLine);
         return new TermWork(file, shared.term(new InputFile(file, file.toString())), commandLine, disk, shared);
     }
@@ -72,8 +77,19 @@ final class TermWork {
         return file;
     }
 
-    Term.Copies copies(Term.Section section) {
-        return section.copies().or(term::copies).orElse(Term.Copies.EACH_GROUP);
+    /**
+     * How many copies of each handout file a section takes. Where amounts are dealt a file holds a handout for each group that gets another and serves as many groups; versions
+     * of the questions' numbers go round in turn.
+     */
+    int handouts(Term.Section section, Resolved procedure) {
+        int hands = procedure.hands().size();
+        int versions = procedure.eachVersion().size();
+        int rounds = (procedure.setting().groups() + hands - 1) / hands;
+        return switch (section.copies().or(term::copies).orElse(Term.Copies.EACH_GROUP)) {
+            case EACH_GROUP -> (rounds + versions - 1) / versions;
+            case EACH_STUDENT -> (rounds * procedure.setting().groupSize() + versions - 1) / versions;
+            case ONE -> 1;
+        };
     }
 
     /**
@@ -85,7 +101,10 @@ final class TermWork {
         Map<String, Term.Section> byName = new LinkedHashMap<>();
         Map<String, Term.Section> byFolder = new LinkedHashMap<>();
         for (Term.Section section : term.sections()) {
-            byName.putIfAbsent(section.name(), section);
+            // A name that is given twice is a finding, at its place.
+            if (byName.putIfAbsent(section.name(), section) != null) {
+                continue;
+            }
             Term.Section earlier = byFolder.putIfAbsent(folder(section).toLowerCase(Locale.ROOT), section);
             if (earlier != null) {
                 throw new Inputs.Usage("the sections `" + earlier.name() + "` and `" + section.name() + "` would print into the same folder; rename one");
@@ -107,9 +126,12 @@ final class TermWork {
         return folder.isEmpty() ? "section" : folder;
     }
 
-    /** Which documents the term asks for; empty where it does not say. */
+    /** Which documents the term asks for; where it does not say, all that teacher, students and technician need for a class. */
     Set<Sheet.Kind> kinds() {
         Set<Sheet.Kind> kinds = EnumSet.noneOf(Sheet.Kind.class);
+        if (term.documents().isEmpty()) {
+            return EnumSet.of(Sheet.Kind.HANDOUT, Sheet.Kind.KEY, Sheet.Kind.SAFETY, Sheet.Kind.PREP, Sheet.Kind.LABELS);
+        }
         term.documents().forEach(d -> kinds.add(Sheet.Kind.valueOf(d.value().toUpperCase(Locale.ROOT))));
         return kinds;
     }
@@ -123,31 +145,44 @@ final class TermWork {
         if (section.bad()) {
             return List.of();
         }
-        List<Piece> names = section.procedures().isEmpty() ? term.procedures() : section.procedures();
-        if (names.isEmpty()) {
+        List<Term.Entry> entries = section.procedures().isEmpty() ? term.procedures() : section.procedures();
+        if (entries.isEmpty()) {
             findings.add(new TermFinding.NothingToDo(section.name(), section.at()));
         }
         Overrides overrides = commandLine.over(overrides(section));
-        Workshop workshop = shared.ofSeveral(overrides, term.stocks(), term.labels());
+        Set<DayValue> unmet = new LinkedHashSet<>(overrides.onTheDay());
+        Map<Optional<String>, Workshop> byDay = new LinkedHashMap<>();
         List<Each> all = new ArrayList<>();
-        for (Piece name : names) {
-            Optional<Path> path = path(name.text());
+        for (Term.Entry entry : entries) {
+            Optional<Path> path = path(entry.name().text());
             if (path.isPresent()) {
                 InputFile input = new InputFile(path.get(), path.get().toString());
-                all.add(new Each(section, input, workshop.resolve(input), workshop));
+                Optional<String> date = entry.date().or(section::date);
+                Workshop workshop = byDay.computeIfAbsent(date, d -> shared.ofSeveral(d.map(overrides::withDate).orElse(overrides), term.stocks(), term.labels()));
+                all.add(new Each(section, entry, input, workshop.resolve(input), workshop));
+                unmet.removeAll(workshop.met());
             } else {
-                findings.add(new TermFinding.NoSuchProcedure(name.text(), Spelling.nearInAnyCase(name.text(), beside()), name.span()));
+                findings.add(new TermFinding.NoSuchProcedure(entry.name().text(), Spelling.nearInAnyCase(entry.name().text(), beside()), entry.name().span()));
             }
         }
-        List<Resolved> lesson = all.stream().filter(e -> !e.found().hasErrors()).map(e -> e.found().value()).toList();
-        if (lesson.size() > 1) {
-            Each first = all.stream().filter(e -> !e.found().hasErrors()).findFirst().orElseThrow();
-            findings.addAll(LessonChecks.run(lesson, workshop.country(first.input(), lesson.get(0)).rules()));
-        }
-        Set<DayValue> unmet = new LinkedHashSet<>(overrides.onTheDay());
-        unmet.removeAll(workshop.met());
+        byDay.keySet().forEach(date -> lesson(section, all.stream().filter(e -> e.date().equals(date)).toList(), findings));
         unmet.forEach(v -> findings.add(new DeclareFinding.UnknownDayValue(v.of(), List.of(), List.of(), v.name())));
         return all;
+    }
+
+    /** What must be kept apart of the procedures of one day; where no day of their own is told, it is said that they were taken for one lesson. */
+    private static void lesson(Term.Section section, List<Each> day, List<Finding> findings) {
+        List<Each> sound = day.stream().filter(e -> !e.found().hasErrors()).toList();
+        if (sound.size() < 2) {
+            return;
+        }
+        Each first = sound.get(0);
+        List<Finding> apart = LessonChecks.run(sound.stream().map(e -> e.found().value()).toList(), first.workshop().country(first.input(), first.found().value()).rules());
+        findings.addAll(apart);
+        if (!apart.isEmpty() && sound.stream().anyMatch(e -> e.entry().date().isEmpty())) {
+            String example = sound.get(0).input().name() + " on 2041-02-04; " + sound.get(1).input().name() + " on 2041-02-11";
+            findings.add(new TermFinding.LessonAssumed(section.name(), example, section.at()));
+        }
     }
 
     /** What is printed of one procedure for one section; only where it has no errors. */
@@ -186,8 +221,8 @@ final class TermWork {
         Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
         try {
             return disk.list(folder.toString().isEmpty() ? Path.of(".") : folder).stream().map(p -> p.getFileName().toString())
-                    .filter(n -> n.endsWith(".md") && !n.equals(file.getFileName().toString())).map(n -> n.substring(0, n.length() - 3)).toList();
-        } catch (java.io.IOException e) {
+                    .filter(n -> n.endsWith(".md") && !n.equals(file.getFileName().toString()) && !n.equals(Workshop.STOCK)).map(n -> n.substring(0, n.length() - 3)).toList();
+        } catch (IOException e) {
             return List.of();
         }
     }

@@ -52,6 +52,8 @@ import tarewright.wording.FindingWords;
 final class Workshop {
     /** A procedure is a few pages of text; more than this is something else. */
     static final long MOST_BYTES = 4L << 20;
+    /** What is on the shelf, in a file of its own. */
+    static final String STOCK = "stock.md";
     private static final int MOST_TOLD = 200;
     private static final String OWN_SUBSTANCES = "substances.csv";
     private static final String OWN_HAZARDS = "hazards.csv";
@@ -91,12 +93,39 @@ final class Workshop {
     /** A term's file as it is declared. */
     Found<Term> term(InputFile file) {
         List<Finding> findings = new ArrayList<>();
-        Found<SourceFile> source = Reader.read(text(file, findings));
+        SourceText text = text(file, findings);
+        Found<SourceFile> source = Reader.read(text);
         findings.addAll(source.findings());
-        Found<Term> term = TermReader.read(source.value(), tables(file, findings));
+        Found<Term> term = TermReader.read(source.value(), beside(file, findings), tables(file, findings));
         findings.addAll(term.findings());
-        findings.sort(Comparator.comparingInt(f -> f.at().start()));
+        findings.sort(Comparator.comparing((Finding f) -> f.at().source() != text).thenComparing(f -> f.at().source().name()).thenComparingInt(f -> f.at().start()));
         return new Found<>(term.value(), findings);
+    }
+
+    /** The files of the term's folder that hold sections and stocks alone; {@code stock.md} is one of them whatever stands in it. */
+    private List<SourceFile> beside(InputFile term, List<Finding> findings) {
+        List<SourceFile> all = new ArrayList<>();
+        for (Path path : besides(term)) {
+            boolean stock = path.getFileName().toString().equals(STOCK);
+            List<Finding> its = new ArrayList<>();
+            Found<SourceFile> source = Reader.read(text(new InputFile(path, path.toString()), its));
+            if (stock || TermReader.isBeside(source.value())) {
+                findings.addAll(its);
+                findings.addAll(source.findings());
+                all.add(source.value());
+            }
+        }
+        return all;
+    }
+
+    private List<Path> besides(InputFile term) {
+        try {
+            Path folder = Optional.ofNullable(term.path().getParent()).orElse(Path.of("."));
+            return outside.list(folder).stream().filter(p -> p.getFileName().toString().endsWith(".md"))
+                    .filter(p -> !p.getFileName().equals(term.path().getFileName())).sorted().toList();
+        } catch (IOException e) {
+            return List.of();
+        }
     }
 
     private Overrides forThis(SourceFile source) {

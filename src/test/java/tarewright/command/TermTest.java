@@ -165,7 +165,7 @@ class TermTest {
         assertFalse(Files.exists(out));
     }
 
-    /** Three shares of two sections: every file once, the same as without shares. */
+    /** Two shares of two sections: every file once, the same as without shares but for what is of the whole term. */
     @Test
     void sharesAreDisjointAndTogetherWhole() throws IOException {
         String term = FRONT + MON + "```section Tue\ngroups: 2\n```\n";
@@ -179,6 +179,7 @@ class TermTest {
         print(term, "--part", "1/2");
         assertTrue(Files.exists(out.resolve("Mon-A")) && !Files.exists(out.resolve("Tue")));
         print(term, "--part", "2/2");
+        assertTrue(whole.keySet().remove(out.resolve("term-copies.csv")), whole.toString());
         assertEquals(whole.keySet(), written().keySet());
         assertEquals(2, print(term, "--part", "3/2").status());
     }
@@ -245,4 +246,108 @@ class TermTest {
         assertEquals(0, Main.run(new String[] {"proof", folder.toString()}, new PrintWriter(console), new PrintWriter(console)), console.toString());
         assertEquals("clean", console.toString().strip());
     }
+
+    /** The shelf and the sections in files of their own: what is wrong in one is told at its line of that file, and they are no procedures. */
+    @Test
+    void stockAndSectionsMayStandInFilesOfTheirOwnBesideTheTerm() throws IOException {
+        Files.writeString(folder.resolve("fizz.md"), Beginning.GAS.text("Fizz"));
+        String stock = "```stock concentrated hydrochloric acid\nsolute: HCl\nstrength: 30 % w/w\ndensity: 1.15 g/mL\npack: 1 L\non hand: 0.2 L\n```\n";
+        String front = FRONT.replace("acid-in-a-descaler", "fizz").replace("handout; key", "prep");
+        Files.writeString(folder.resolve("stock.md"), stock);
+        Files.writeString(folder.resolve("classes.md"), "# Our classes\n\n```section Wed\ngroups: 4\n```\n");
+        Said said = print(front);
+        assertEquals(0, said.status(), said.err());
+        assertTrue(text(out.resolve("Wed/fizz-prep.pdf")).contains("30"), said.out());
+        assertEquals("clean", run("proof", folder.toString()).out().strip());
+        Files.writeString(folder.resolve("stock.md"), stock.replace("on hand: 0.2 L", "on hnad: 0.2 L"));
+        Files.writeString(folder.resolve("classes.md"), "---\npaper: A4\n---\n\n```section Wed\ngroups: 0\n```\n");
+        said = print(front + "```section Wed\n```\n");
+        assertEquals(1, said.status());
+        for (String place : new String[] {"stock.md:7:1: error", "classes.md:2:1: error", "classes.md:6:9: error", "classes.md:5:12: error"}) {
+            assertTrue(said.err().contains(place), place + "\n" + said.err());
+        }
+    }
+
+    /** By hand: 0 and 501 groups are outside 1 to 500; a class of 500 is read. */
+    @Test
+    void groupsOutsideTheRangeAndUnknownFieldsAreToldAtTheirLine() throws IOException {
+        Said said = print(FRONT.replace("school:", "shcool:") + "```section A\ngroups: 0\n```\n\n```section B\ngroups: 501\n```\n\n```section C\nspare: -5 %\n```\n\n```section D\ngruops: 3\n```\n");
+        for (String told : new String[] {"term.md:3:1: error: ", "term.md:9:9: error: `0` is not a whole number from 1 to 500", "term.md:13:9: error: `501` is not a whole number from 1 to 500",
+            "term.md:17:8: error: `-5 %` in `spare` should be 0 % or more", "term.md:21:1: error: "}) {
+            assertTrue(said.err().contains(told), told + "\n" + said.err());
+        }
+        assertEquals(0, run("proof", "--term", Files.writeString(folder.resolve("many.md"), FRONT + "```section A\ngroups: 500\nspare: 0 %\n```\n").toString()).status());
+    }
+
+    /** Ammonia from an alkali, and an acid: in one lesson they are told apart, in two they are not; where no day is told, that is said. */
+    @Test
+    void proceduresOfOneDayShareALessonAndThoseOfTwoDaysDoNot() throws IOException {
+        Files.copy(Path.of("procedures", "oxygen-from-peroxide.md"), folder.resolve("oxygen-from-peroxide.md"));
+        Files.copy(Path.of("procedures", "hydrogen-from-magnesium.md"), folder.resolve("hydrogen-from-magnesium.md"));
+        String both = "```section Mon\ndate: 2041-02-04\nprocedures: oxygen-from-peroxide; hydrogen-from-magnesium\n```\n";
+        String together = proof(both);
+        assertTrue(together.contains("must not meet") || together.contains("must-not-meet") || together.contains("apart"), together);
+        assertTrue(together.contains("`Mon` does not say on which day each procedure is done, so they were taken to share a lesson"), together);
+        String apart = proof(both.replace("oxygen-from-peroxide;", "oxygen-from-peroxide on 2041-02-04;").replace("hydrogen-from-magnesium\n", "hydrogen-from-magnesium on 2041-02-11\n"));
+        assertEquals("clean", apart.strip());
+        String sameDay = proof(both.replace("oxygen-from-peroxide;", "oxygen-from-peroxide on 2041-02-04;").replace("hydrogen-from-magnesium\n", "hydrogen-from-magnesium on 2041-02-04\n"));
+        assertFalse(sameDay.contains("does not say"), sameDay);
+        assertFalse(sameDay.contains("clean"), sameDay);
+        assertTrue(proof(both.replace("magnesium\n", "magnesium on 2041-02-30\n")).contains("there is no day `2041-02-30`"));
+    }
+
+    private String proof(String section) throws IOException {
+        return run("proof", "--term", Files.writeString(folder.resolve("term.md"), FRONT + section).toString()).out();
+    }
+
+    /** Each procedure's own day is the one on its sheets. */
+    @Test
+    void eachProcedureHasItsOwnDay() throws IOException {
+        print(FRONT.replace("handout; key", "prep") + MON.replace("groups: 3\n", "groups: 3\nprocedures: acid-in-a-descaler on 2041-03-11\n"));
+        assertTrue(text(out.resolve("Mon-A/acid-in-a-descaler-prep.pdf")).contains("2041-03-11"));
+    }
+
+    /** A term that does not say which documents prints all that teacher, students and technician need; the copies are a file to be opened in a spreadsheet. */
+    @Test
+    void aTermThatNamesNoDocumentsPrintsAllFiveAndTheCopiesAreAFile() throws IOException {
+        Said said = print(FRONT.replace("documents: handout; key\n", "") + MON);
+        assertEquals(0, said.status(), said.err());
+        for (String kind : new String[] {"handout", "key", "safety", "prep", "labels"}) {
+            assertTrue(Files.isRegularFile(out.resolve("Mon-A/acid-in-a-descaler-" + kind + ".pdf")), kind);
+        }
+        String csv = Files.readString(out.resolve("term-copies.csv"));
+        assertTrue(csv.startsWith("section,document,pages,copies,sheets\r\n") && csv.contains("Mon-A,acid-in-a-descaler-handout,2,3,3\r\n"), csv);
+        assertEquals(new tarewright.term.CopyTable(java.util.List.of(new tarewright.term.Copying("=1+1", "a, \"b\"", 3, 2))).csv(),
+                "section,document,pages,copies,sheets\r\n\"=1+1\",\"a, \"\"b\"\"\",3,2,4\r\nall,,,,4\r\n");
+    }
+
+    /** A mistake of our own while one section is worked out: told as ours, and the other section is printed. */
+    @Test
+    void aMistakeOfOursInOneSectionEndsNoOther() throws IOException {
+        Files.writeString(folder.resolve("broken.md"), "never read");
+        Path term = Files.writeString(folder.resolve("term.md"), FRONT.replace("handout; key", "handout") + "```section Broken\nprocedures: broken\n```\n\n" + MON);
+        Disk disk = new Disk();
+        tarewright.text.Outside failing = (tarewright.text.Outside) java.lang.reflect.Proxy.newProxyInstance(getClass().getClassLoader(), new Class<?>[] {tarewright.text.Outside.class}, (self, method, arguments) -> {
+            if (method.getName().equals("read") && armed && ((Path) arguments[0]).endsWith("broken.md")) {
+                throw new IllegalStateException("on purpose");
+            }
+            try {
+                return method.invoke(disk, arguments);
+            } catch (java.lang.reflect.InvocationTargetException e) {
+                throw e.getCause();
+            }
+        });
+        StringWriter console = new StringWriter();
+        StringWriter err = new StringWriter();
+        TermWork work = TermWork.of(term, tarewright.setting.Overrides.NONE, failing);
+        armed = true;
+        int status = new TermPrint(work, work.kinds(), java.util.Set.of(), false, out, tarewright.wording.FindingText.in("en"))
+                .print(work.sections(java.util.List.of()), true, new PrintWriter(console), new PrintWriter(err));
+        assertEquals(1, status);
+        assertTrue(err.toString().contains("section Broken: this is a mistake in Tarewright itself, not in your file (IllegalStateException"), err.toString());
+        assertTrue(Files.isRegularFile(out.resolve("Mon-A/acid-in-a-descaler-handout.pdf")), console.toString());
+        assertFalse(Files.exists(out.resolve("term-copies.csv")));
+    }
+
+    private boolean armed;
 }

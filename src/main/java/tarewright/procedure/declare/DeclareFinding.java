@@ -95,6 +95,14 @@ public sealed interface DeclareFinding extends Finding {
         }
     }
 
+    /** Less than nothing, where nothing would be allowed. */
+    record BelowZero(String key, String text, Span at) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "below-zero";
+        }
+    }
+
     /** A fraction over the whole. */
     record PercentOver100(String key, String text, Span at) implements DeclareFinding {
         @Override

@@ -155,7 +155,7 @@ final class FieldReader {
             if (q.value().si() > 1) {
                 note(new DeclareFinding.PercentOver100(key, q.at().text(), q.at()));
             } else if (q.value().si() < 0) {
-                note(new DeclareFinding.NotAboveZero(key, q.at().text(), q.at()));
+                note(new DeclareFinding.BelowZero(key, q.at().text(), q.at()));
             }
             return q.value().si() >= 0 && q.value().si() <= 1;
         });

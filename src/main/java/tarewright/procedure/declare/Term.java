@@ -17,7 +17,7 @@ import tarewright.text.Span;
  * @param paper the sheet of paper of every section
  * @param spare made beyond what is needed, as a fraction of it
  * @param documents which documents; empty for the usual ones
- * @param procedures by name, for every section that does not list its own
+ * @param procedures for every section that does not list its own
  * @param copies how many handouts
  * @param sections in their order
  * @param stocks what is on the shelf
@@ -25,13 +25,22 @@ import tarewright.text.Span;
  * @param versions of the questions' numbers, for every section that does not say its own
  */
 public record Term(Optional<At<String>> title, String school, Optional<String> paper, Optional<At<Typed>> spare, List<At<String>> documents,
-        List<Piece> procedures, Optional<Copies> copies, Optional<String> language, Optional<String> country, List<Section> sections,
+        List<Entry> procedures, Optional<Copies> copies, Optional<String> language, Optional<String> country, List<Section> sections,
         List<StockBlock> stocks, Optional<LabelPaper> labels, OptionalInt versions) {
     public Term {
         documents = List.copyOf(documents);
         procedures = List.copyOf(procedures);
         sections = List.copyOf(sections);
         stocks = List.copyOf(stocks);
+    }
+
+    /**
+     * A procedure of a list. Those of one day share a lesson.
+     *
+     * @param name of its file
+     * @param date ISO 8601, a day that exists; where it is not told, that of the section
+     */
+    public record Entry(Piece name, Optional<String> date) {
     }
 
     /** How many handouts lie in a packet. */
@@ -53,7 +62,7 @@ public record Term(Optional<At<String>> title, String school, Optional<String> p
      * @param bad whether something of it could not be read, so that it cannot be printed
      */
     public record Section(TypedBlock block, OptionalInt groups, OptionalInt groupSize, Optional<String> date, Front.RoomFields room,
-            List<DayValue> onTheDay, List<Piece> procedures, Optional<Copies> copies, Optional<At<Typed>> spare, OptionalInt versions, boolean bad) {
+            List<DayValue> onTheDay, List<Entry> procedures, Optional<Copies> copies, Optional<At<Typed>> spare, OptionalInt versions, boolean bad) {
         public Section {
             onTheDay = List.copyOf(onTheDay);
             procedures = List.copyOf(procedures);

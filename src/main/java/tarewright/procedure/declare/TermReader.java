@@ -3,16 +3,22 @@ package tarewright.procedure.declare;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tarewright.finding.Found;
 import tarewright.procedure.declare.Term.Copies;
+import tarewright.procedure.declare.Term.Entry;
 import tarewright.procedure.declare.Term.Section;
 import tarewright.procedure.syntax.Fields;
 import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.procedure.syntax.SourceFile;
+import tarewright.procedure.syntax.SyntaxFinding;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.setting.Setting;
 import tarewright.tables.ReferenceTables;
@@ -21,14 +27,18 @@ import tarewright.tables.ReferenceTables;
 public final class TermReader {
     /** More groups than any class has are a slip of the hand. */
     static final int MOST_GROUPS = 500;
+    private static final List<String> BLOCKS = List.of("section", "stock");
+    private static final Pattern ON_A_DAY = Pattern.compile("(.+?)\\s+on\\s+([0-9]{4}-[0-9]{2}-[0-9]{2})");
     private static final List<String> DOCUMENTS = List.of("handout", "key", "safety", "prep", "labels");
 
     private final FieldReader reader;
     private final SourceFile source;
+    private final List<SourceFile> beside;
     private final ReferenceTables tables;
 
-    private TermReader(SourceFile source, ReferenceTables tables) {
+    private TermReader(SourceFile source, List<SourceFile> beside, ReferenceTables tables) {
         this.source = source;
+        this.beside = beside;
         this.tables = tables;
         this.reader = new FieldReader(tables);
     }
@@ -38,9 +48,20 @@ public final class TermReader {
         return source.front().has("term");
     }
 
-    /** The term, and what is wrong with its fields. */
+    /** Whether a file holds blocks of a term and nothing of a procedure, so that it is read with the terms beside it. */
+    public static boolean isBeside(SourceFile source) {
+        return !source.blocks().isEmpty() && !source.front().has("term") && !source.front().has("title")
+                && source.blocks().stream().allMatch(b -> BLOCKS.contains(b.type()));
+    }
+
+    /** A term of one file. */
     public static Found<Term> read(SourceFile source, ReferenceTables tables) {
-        TermReader all = new TermReader(source, tables);
+        return read(source, List.of(), tables);
+    }
+
+    /** The term, and what is wrong with its fields. @param beside files of their own with sections and stocks of it */
+    public static Found<Term> read(SourceFile source, List<SourceFile> beside, ReferenceTables tables) {
+        TermReader all = new TermReader(source, beside, tables);
         Term term = all.term();
         return new Found<>(term, all.reader.findings());
     }
@@ -52,16 +73,46 @@ public final class TermReader {
         if (!front.has("term")) {
             reader.note(new DeclareFinding.FieldMissing(Vocabulary.TERM, "term", "term: Spring 2041", source.frontSpan().part(0, 3)));
         }
-        Found<List<StockBlock>> stocks = StockReader.read(source, tables);
-        stocks.findings().forEach(reader::note);
-        source.blocks().stream().filter(b -> !List.of("section", "stock").contains(b.type()))
+        beside.forEach(file -> reader.checkKeys(Vocabulary.BESIDE, file.front()));
+        List<StockBlock> stocks = files().flatMap(file -> {
+            Found<List<StockBlock>> its = StockReader.read(file, tables);
+            its.findings().forEach(reader::note);
+            return its.value().stream();
+        }).toList();
+        files().flatMap(file -> file.blocks().stream()).filter(b -> !BLOCKS.contains(b.type()))
                 .forEach(b -> reader.note(new DeclareFinding.NotInATerm(b.type(), b.typeSpan())));
+        namedTwice();
         return new Term(title, reader.words(front, "school").orElse(""),
                 reader.oneOf(front, "paper", List.of("a4", "letter")).map(p -> p.toUpperCase(Locale.ROOT)), reader.share(front, "spare"),
-                pieces(front, "documents").stream().flatMap(this::document).toList(), pieces(front, "procedures"), copies(front),
+                pieces(front, "documents").stream().flatMap(this::document).toList(), entries(front), copies(front),
                 reader.words(front, "language"), reader.words(front, "country"),
-                source.blocks().stream().filter(b -> b.type().equals("section")).map(this::section).toList(), stocks.value(),
+                files().flatMap(file -> file.blocks().stream()).filter(b -> b.type().equals("section")).map(this::section).toList(), stocks,
                 LabelPaperReader.read(pieces(front, "labels"), reader::note), versions(front));
+    }
+
+    private Stream<SourceFile> files() {
+        return Stream.concat(Stream.of(source), beside.stream());
+    }
+
+    /** Within one file the syntax tells it. */
+    private void namedTwice() {
+        Map<String, TypedBlock> first = new LinkedHashMap<>();
+        for (SourceFile file : files().toList()) {
+            for (TypedBlock block : file.blocks()) {
+                TypedBlock earlier = first.putIfAbsent(block.type() + " " + block.name(), block);
+                if (earlier != null && earlier.nameSpan().source() != block.nameSpan().source()) {
+                    reader.note(new SyntaxFinding.NameGivenTwice(block.name(), block.nameSpan(), earlier.nameSpan()));
+                }
+            }
+        }
+    }
+
+    /** {@code hydrogen-from-magnesium}, {@code hydrogen-from-magnesium on 2041-02-04}. */
+    private List<Entry> entries(Fields fields) {
+        return pieces(fields, "procedures").stream().map(piece -> {
+            Matcher onADay = ON_A_DAY.matcher(piece.text());
+            return onADay.matches() ? new Entry(piece.part(0, onADay.end(1)), day(piece.part(onADay.start(2), onADay.end(2)))) : new Entry(piece, Optional.empty());
+        }).toList();
     }
 
     private Section section(TypedBlock block) {
@@ -76,7 +127,7 @@ public final class TermReader {
         Optional<Copies> copies = copies(fields);
         var spare = reader.share(fields, "spare");
         var versions = versions(fields);
-        return new Section(block, groups, size, date, room, day, pieces(fields, "procedures"), copies, spare, versions, reader.findings().size() > before);
+        return new Section(block, groups, size, date, room, day, entries(fields), copies, spare, versions, reader.findings().size() > before);
     }
 
     private OptionalInt versions(Fields fields) {
@@ -104,17 +155,20 @@ public final class TermReader {
     /** A day of the calendar, ISO 8601. */
     private Optional<String> date(Fields fields) {
         return reader.piece(fields, "date").flatMap(p -> {
-            String text = p.text().strip();
-            if (!text.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+            if (!p.text().strip().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
                 reader.note(new DeclareFinding.BadShape("date", p.text(), "2041-02-04", p.span()));
                 return Optional.empty();
             }
-            try {
-                return Optional.of(LocalDate.parse(text).toString());
-            } catch (DateTimeException e) {
-                reader.note(new DeclareFinding.NoSuchDay(text, p.span()));
-                return Optional.empty();
-            }
+            return day(p);
         });
+    }
+
+    private Optional<String> day(Piece piece) {
+        try {
+            return Optional.of(LocalDate.parse(piece.text().strip()).toString());
+        } catch (DateTimeException e) {
+            reader.note(new DeclareFinding.NoSuchDay(piece.text(), piece.span()));
+            return Optional.empty();
+        }
     }
 }

@@ -9,6 +9,8 @@ import java.util.TreeMap;
 final class Vocabulary {
     static final String FRONT = "front matter";
     static final String TERM = "front matter of a term";
+    /** Of a file with blocks of a term: what is said at the top is said in the term itself. */
+    static final String BESIDE = "front matter of a file beside a term";
 
     private static final List<String> FRONT_FIELDS = List.of("title", "code", "time", "group size", "runs", "level", "language", "country", "room",
             "hood", "groups", "spare", "paper", "aims", "after", "labels", "gases");
@@ -39,6 +41,7 @@ final class Vocabulary {
         all.put("settled", List.of("finding", "because"));
         all.put("graph", List.of("x", "y", "of"));
         all.put(TERM, List.of("term", "school", "paper", "spare", "documents", "procedures", "copies", "language", "country", "labels", "versions"));
+        all.put(BESIDE, List.of());
         all.put("section", List.of("groups", "group size", "date", "room", "on the day", "procedures", "copies", "spare", "versions"));
         all.put("stock", List.of("substance", "solute", "strength", "density", "purity", "pack", "on hand", "price", "keeps"));
         return Map.copyOf(all);
