@@ -34,6 +34,7 @@ import tarewright.term.OrderList;
 import tarewright.term.Printing;
 import tarewright.term.Program;
 import tarewright.term.TermFiles;
+import tarewright.term.TermPrep;
 import tarewright.wording.FindingText;
 
 /**
@@ -129,9 +130,9 @@ final class TermPrint {
         String name = new InputFile(work.file(), "").name();
         try {
             if (kinds.contains(Sheet.Kind.PREP) && !needs.isEmpty()) {
-                LotDocument order = new OrderList(name, needs, version(needs), work.school()).print(printer.get());
-                boolean written = files.put(order.file(), order.printed().pdf());
-                table.row(name, (written ? "" : "unchanged: ") + "order (" + order.printed().pages() + ")", 0, 0);
+                String version = version(needs);
+                row(table, name, new TermPrep(name, work.title().orElse(name), needs, version, work.school()).print(printer.get()));
+                row(table, name, new OrderList(name, needs, version, work.school()).print(printer.get()));
             }
             if (!copies.rows().isEmpty()) {
                 files.put(name + "-copies.csv", copies.csv().getBytes(StandardCharsets.UTF_8));
@@ -143,6 +144,11 @@ final class TermPrint {
             err.println(CannotWrite.says(out, e));
         }
         return false;
+    }
+
+    private void row(Table table, String name, LotDocument document) throws IOException {
+        boolean written = files.put(document.file(), document.printed().pdf());
+        table.row(name, (written ? "" : "unchanged: ") + document.kind().word() + " (" + document.printed().pages() + ")", 0, 0);
     }
 
     private String version(List<Need> needs) {

@@ -136,6 +136,11 @@ final class TermWork {
         return kinds;
     }
 
+    /** The term's name. */
+    Optional<String> title() {
+        return term.title().map(At::value);
+    }
+
     String school() {
         return term.school();
     }

@@ -129,8 +129,13 @@ public final class Documents {
     /** The order list of a term, in the language and on the paper of the first. @param needs at least one */
     public static Sheet order(String term, List<Need> needs, String version, String footer) {
         OrderSheet order = new OrderSheet(needs);
-        Sheet first = sheet(Sheet.Kind.ORDER, order.draft().procedure(), order.pieces(), version, footer);
-        return new Sheet(first.kind(), term, first.kindName(), "", version, first.language(), first.paper(), footer, first.pageWord(), first.pieces());
+        return sheet(Sheet.Kind.ORDER, order.draft().procedure(), order.pieces(), version, footer).headed(term);
+    }
+
+    /** The prep sheet of a whole term, in the language and on the paper of the first. @param title the term's name @param needs at least one */
+    public static Sheet termPrep(String title, List<Need> needs, String version, String footer) {
+        TermPrepSheet prep = new TermPrepSheet(needs);
+        return sheet(Sheet.Kind.PREP, prep.draft().procedure(), prep.pieces(), version, footer).headed(title);
     }
 
     private static Sheet sheet(Sheet.Kind kind, Resolved procedure, List<Piece> pieces, String version, String footer) {

@@ -35,6 +35,11 @@ public record Sheet(Kind kind, String title, String kindName, String code, Strin
         return new Sheet(kind, title, largeName, code, version, language, paper, footer, pageWord, Size.LARGE, letter, pieces);
     }
 
+    /** The same sheet for a whole term: under the term's name, without a procedure's own code. */
+    Sheet headed(String term) {
+        return new Sheet(kind, term, kindName, "", version, language, paper, footer, pageWord, size, letter, pieces);
+    }
+
     /** The same sheet as one of several versions. @param named its title with the version in it, which stands at the foot of each page too */
     Sheet lettered(String ofVersion, String named) {
         return new Sheet(kind, named, kindName, code, version, language, paper, footer, pageWord, size, ofVersion, pieces);

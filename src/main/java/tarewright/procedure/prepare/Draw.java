@@ -69,7 +69,8 @@ public record Draw(String key, Thing thing, Optional<StockBlock> stock, Figure a
     }
 
     /** Of one dimension, in the unit of the first; at least one. */
-    static Figure sum(List<Figure> amounts) {
+    /** One figure of several of one dimension, shown to the last digit that one of them has. */
+    public static Figure sum(List<Figure> amounts) {
         Figure first = amounts.get(0);
         int decimals = amounts.stream().mapToInt(a -> a.unit().equals(first.unit()) ? a.decimals().orElse(0) : 0).max().orElse(0);
         return amounts.size() == 1 ? first : Figure.of(first.symbol(), first.unit(), new Step.Sum(amounts.stream().map(a -> new Term(1, a)).toList()))

@@ -1,6 +1,7 @@
 package tarewright.procedure.prepare;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,7 @@ import tarewright.quantity.Typed;
 /**
  * What several sections need together, less what stands on the shelf.
  *
- * @param lines each thing once for each way of measuring it
+ * @param lines each thing once for each way of measuring it; by mass and by volume together where the bottle's density is told
  * @param things of the apparatus, if the sections follow each other
  */
 public record Order(List<Line> lines, List<Thing> things) {
@@ -39,6 +40,16 @@ public record Order(List<Line> lines, List<Thing> things) {
 
         public String procedure() {
             return supplies.procedure().name();
+        }
+
+        /** The day of the class, where it is told. */
+        public Optional<LocalDate> day() {
+            return Optional.of(supplies.procedure().setting().occasion().date()).filter(d -> !d.isEmpty()).map(LocalDate::parse);
+        }
+
+        /** Equal for the procedures that one section does in one lesson, at the same time. */
+        List<Object> lesson() {
+            return List.of(section, supplies.procedure().setting().occasion().date());
         }
     }
 
@@ -76,7 +87,7 @@ public record Order(List<Line> lines, List<Thing> things) {
 
     public static Order of(List<Part> parts) {
         Map<String, List<Taken>> byKey = new LinkedHashMap<>();
-        parts.forEach(p -> p.draws().forEach(d -> byKey.computeIfAbsent(d.key(), k -> new ArrayList<>()).add(new Taken(p, d))));
+        parts.forEach(p -> p.draws().stream().map(Packed::of).forEach(d -> byKey.computeIfAbsent(d.key(), k -> new ArrayList<>()).add(new Taken(p, d))));
         return new Order(byKey.values().stream().map(Order::line).toList(), things(parts));
     }
 
@@ -100,16 +111,19 @@ public record Order(List<Line> lines, List<Thing> things) {
                 .map(p -> new Packs((long) Math.ceil(lacking / p.si() - SAME), p, stock.price().map(x -> x.value())));
     }
 
-    /** What returns is washed for the next section, so the largest number does; what is used up or kept is needed by each. */
+    /** What returns is washed for the next lesson, so the largest number of one lesson does; what is used up or kept is needed by each. */
     private static List<Thing> things(List<Part> parts) {
-        Map<String, Thing> all = new LinkedHashMap<>();
+        Map<List<Object>, Map<String, Thing>> byLesson = new LinkedHashMap<>();
         for (Part part : parts) {
-            Map<String, Thing> own = new LinkedHashMap<>();
+            Map<String, Thing> own = byLesson.computeIfAbsent(part.lesson(), k -> new LinkedHashMap<>());
             for (Equipment each : part.supplies.equipment()) {
                 ApparatusItem item = each.item();
                 Thing thing = new Thing(item.words(), item.usedUp() || item.kept(), each.total());
                 own.merge(key(thing), thing, (a, b) -> new Thing(a.words, a.usedUp, a.count + b.count));
             }
+        }
+        Map<String, Thing> all = new LinkedHashMap<>();
+        for (Map<String, Thing> own : byLesson.values()) {
             own.forEach((key, thing) -> all.merge(key, thing, (a, b) -> new Thing(a.words, a.usedUp, a.usedUp ? a.count + b.count : Math.max(a.count, b.count))));
         }
         return List.copyOf(all.values());

@@ -1,0 +1,139 @@
+package tarewright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The term that is shipped: six sections, five procedures, five documents, in one command. Its totals are worked out again from {@code figures}. */
+class DemoTermTest {
+    private static final List<String> SECTIONS = List.of("Mon-A", "Mon-B", "Tue", "Wed", "Thu-early", "Thu-late");
+    private static final List<String> PROCEDURES = List.of("hydrogen-from-magnesium", "chalk-from-two-solutions", "acid-in-a-descaler", "heat-of-neutralisation",
+            "oxygen-from-peroxide");
+    private static final Map<String, BigDecimal> UNITS = Map.of("mL", new BigDecimal("0.001"), "L", BigDecimal.ONE, "g", BigDecimal.ONE, "mg", new BigDecimal("0.001"), "mm",
+            BigDecimal.ONE, "kg", new BigDecimal("1000"));
+    /** Nominal volumes of flasks, mL (ISO 1042, from memory). */
+    private static final List<Integer> FLASKS = List.of(5, 10, 25, 50, 100, 250, 500, 1000, 2000);
+    @TempDir
+    private Path out;
+
+    private static String run(String... arguments) {
+        StringWriter said = new StringWriter();
+        assertEquals(0, Main.run(arguments, new PrintWriter(said), new PrintWriter(said)), said::toString);
+        return said.toString();
+    }
+
+    private static String text(Path pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            return new PDFTextStripper().getText(document).replaceAll("[\\s\\u202F]+", " ");
+        }
+    }
+
+    @Test
+    void sixSectionsOfFiveProceduresAndFiveDocumentsPrintInOneCommandAndTheTotalsAreRight() throws IOException {
+        run("print", "--term", "procedures/spring-term.md", "--out", out.toString());
+        for (String section : SECTIONS) {
+            for (String procedure : PROCEDURES) {
+                for (String kind : List.of("handout", "key", "safety", "prep", "labels")) {
+                    assertTrue(Files.size(out.resolve(section).resolve(procedure + "-" + kind + ".pdf")) > 1000, section + " " + procedure + " " + kind);
+                }
+            }
+            assertTrue(Files.isRegularFile(out.resolve(section).resolve(section + "-packet.pdf")), section);
+        }
+        for (String file : List.of("spring-term-order.pdf", "spring-term-prep.pdf", "spring-term-copies.csv")) {
+            assertTrue(Files.isRegularFile(out.resolve(file)), file);
+        }
+        int totals = 0;
+        for (String line : run("figures", "--term", "procedures/spring-term.md").lines().toList()) {
+            totals += totals(new ObjectMapper().readTree(line));
+        }
+        assertTrue(totals >= 60, totals + " totals");
+    }
+
+    /** Groups × runs × portions × amount × (1 + spare), then two figures upward, or the flasks that hold it, as the technician's sheet of that section says. */
+    private int totals(JsonNode procedure) throws IOException {
+        String name = procedure.get("procedure").asText();
+        String source = Files.readString(Path.of("procedures", name + ".md"));
+        String sheet = text(out.resolve(procedure.get("section").asText()).resolve(name + "-prep.pdf"));
+        JsonNode setting = procedure.get("setting");
+        BigDecimal factor = decimal(setting.get("groups")).multiply(decimal(setting.get("runs"))).multiply(BigDecimal.ONE.add(decimal(setting.get("spare"))));
+        int totals = 0;
+        for (Map.Entry<String, JsonNode> handed : procedure.at("/prep/handed out").properties()) {
+            for (JsonNode row : handed.getValue()) {
+                String unit = row.at("/each/unit").asText();
+                if (!UNITS.containsKey(unit)) {
+                    continue;
+                }
+                BigDecimal each = BigDecimal.ZERO;
+                for (JsonNode use : row.get("uses")) {
+                    each = each.add(amount(procedure.at("/quantities").get(use.asText()).get("figures"), unit).multiply(BigDecimal.valueOf(portions(source, use.asText()))));
+                }
+                BigDecimal total = each.multiply(factor);
+                boolean made = procedure.at("/recipes").has(handed.getKey());
+                BigDecimal ready = made ? flasks(total.multiply(UNITS.get(unit)).movePointRight(3)).movePointLeft(3) : total.round(new MathContext(2, RoundingMode.CEILING))
+                        .multiply(UNITS.get(unit));
+                BigDecimal said = decimal(row.at("/ready/value")).multiply(UNITS.get(row.at("/ready/unit").asText()));
+                assertEquals(0, ready.subtract(said).abs().compareTo(new BigDecimal("1e-9")) > 0 ? 1 : 0, name + " " + handed.getKey() + ": " + ready + ", " + said);
+                String shown = row.at("/each/shown").asText() + " " + row.at("/total/shown").asText() + " " + row.at("/ready/shown").asText();
+                assertTrue(sheet.replace("up to ", "").contains(shown), shown + "\n" + sheet);
+                totals++;
+            }
+        }
+        return totals;
+    }
+
+    private static BigDecimal amount(JsonNode figures, String unit) {
+        List<JsonNode> found = new ArrayList<>();
+        for (String property : List.of("length", "volume", "mass")) {
+            if (figures.has(property) && UNITS.containsKey(figures.get(property).get("unit").asText()) && sameKind(figures.get(property).get("unit").asText(), unit)) {
+                found.add(figures.get(property));
+            }
+        }
+        return decimal(found.get(0).get("value")).multiply(UNITS.get(found.get(0).get("unit").asText())).divide(UNITS.get(unit), MathContext.DECIMAL64);
+    }
+
+    private static boolean sameKind(String one, String other) {
+        return one.endsWith("L") == other.endsWith("L") && one.endsWith("g") == other.endsWith("g");
+    }
+
+    private static int portions(String source, String block) {
+        Matcher at = Pattern.compile("```\\w+ " + Pattern.quote(block) + "\\n(?:.*\\n)*?```").matcher(source);
+        Matcher portions = Pattern.compile("(?m)^portions: (\\d+)").matcher(at.find() ? at.group() : "");
+        return portions.find() ? Integer.parseInt(portions.group(1)) : 1;
+    }
+
+    /** @param millilitres to hold; beyond 2 L flasks of 2 L and one for the rest */
+    private static BigDecimal flasks(BigDecimal millilitres) {
+        BigDecimal made = BigDecimal.ZERO;
+        BigDecimal rest = millilitres;
+        while (rest.compareTo(new BigDecimal("2000.000001")) > 0) {
+            made = made.add(new BigDecimal(2000));
+            rest = rest.subtract(new BigDecimal(2000));
+        }
+        BigDecimal left = rest.subtract(new BigDecimal("0.000001"));
+        return made.add(BigDecimal.valueOf(FLASKS.stream().filter(f -> BigDecimal.valueOf(f).compareTo(left) >= 0).findFirst().orElseThrow()));
+    }
+
+    private static BigDecimal decimal(JsonNode number) {
+        return new BigDecimal(number.asText());
+    }
+}
