@@ -131,6 +131,8 @@ class ChangesTermTest {
         assertEquals(0, onTerm("print").status());
         Map<String, String> after = files();
         Set<String> rewritten = after.keySet().stream().filter(f -> !after.get(f).equals(printed.get(f))).collect(Collectors.toCollection(TreeSet::new));
+        // A key of another length moves the table of copies too.
+        rewritten.remove("term-copies.csv");
         assertEquals(Set.of("Mon-A/Mon-A-packet.pdf", "Tue/Tue-packet.pdf", "Mon-A/hydrogen-from-magnesium-handout.pdf", "Mon-A/hydrogen-from-magnesium-key.pdf",
                 "Mon-A/manifest/hydrogen-from-magnesium.json", "Tue/hydrogen-from-magnesium-handout.pdf", "Tue/hydrogen-from-magnesium-key.pdf",
                 "Tue/manifest/hydrogen-from-magnesium.json"), rewritten);

@@ -263,7 +263,7 @@ class TermTest {
         Files.writeString(folder.resolve("classes.md"), "---\npaper: A4\n---\n\n```section Wed\ngroups: 0\n```\n");
         said = print(front + "```section Wed\n```\n");
         assertEquals(1, said.status());
-        for (String place : new String[] {"stock.md:7:1: error", "classes.md:2:1: error", "classes.md:6:9: error", "classes.md:5:12: error"}) {
+        for (String place : new String[] {"stock.md:6:1: error", "classes.md:2:1: error", "classes.md:6:9: error", "classes.md:5:12: error"}) {
             assertTrue(said.err().contains(place), place + "\n" + said.err());
         }
     }
