@@ -251,6 +251,16 @@ class DutiesTest {
         assertTrue(new LimitCheck(LimitCheck.Scene.ONE_VESSEL, LimitCheck.Kind.AVERAGE, 10, 10.001, Rows.READ).over());
     }
 
+    /** Nothing is added to the air of the room and nothing is heated: just the pressure of the room, which is not over once it. */
+    @Test
+    void aClosedVesselWithNothingInItHoldsThePressureOfTheRoom() {
+        Overpressure closed = Overpressure.of(figure("n", "mol", Dimension.AMOUNT, 0), figure("V", "m3", Dimension.VOLUME, 1e-4), figure("T", "K", Dimension.TEMPERATURE, 300),
+                figure("T0", "K", Dimension.TEMPERATURE, 300), figure("p0", "Pa", Dimension.PRESSURE, 100_000));
+        assertEquals(100_000, closed.pressure().value(), 1e-9);
+        assertFalse(closed.over(1));
+        assertTrue(closed.over(0.999));
+    }
+
     /** What is handled and toxic if inhaled: not as a lump, not under water, not where it is harmless. */
     @Test
     void handlingDemandsAHoodWhereItGetsIntoTheAir() {

@@ -77,6 +77,7 @@ class IncompatibleTest {
                 Set.of(), List.of());
 
         assertEquals(List.of("sulfuric-strong-water"), clashes.stream().map(c -> c.rule().id()).toList());
+        assertTrue(clashes.get(0).withWater());
     }
 
     @Test
