@@ -1,10 +1,10 @@
 package tarewright.chemistry.solution;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tarewright.chemistry.AcidConstants;
 import tarewright.chemistry.Formula;
@@ -31,8 +31,8 @@ public final class Electrolytes {
         this.constants = constants;
         Stream<Formula> protolytes = constants.all().stream().flatMap(row -> Stream.concat(row.acid().stream(), row.base().stream()));
         Stream<Formula> named = Stream.concat(ONLOOKERS.stream(), Stream.of("OH^-")).map(Electrolytes::formula);
-        this.ions = new Ions(Stream.concat(named, protolytes.filter(f -> f.charge() != 0))
-                .collect(Collectors.toMap(Formula::plain, f -> f, (a, b) -> a, java.util.TreeMap::new)).values());
+        // In one order whatever the run: a set has none.
+        this.ions = new Ions(Stream.concat(named, protolytes).distinct().sorted(Comparator.comparing(Formula::plain)).toList());
     }
 
     /** What one mole brings; empty where it is not known what it does. Water of crystallisation joins the water. */
