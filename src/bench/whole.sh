@@ -1,10 +1,12 @@
 #!/usr/bin/env bash
 # Whole processes and one warm process, side by side in one run: this program, PDFBox alone, headless Chromium.
-#   src/bench/whole.sh [RUNS]        (from the project's folder; 9 runs of each cold command unless told otherwise)
+#   src/bench/whole.sh [RUNS [EDITS [TERMS]]]   (from the project's folder; 9 runs of each cold command, 80 edits and 5 times a term unless told otherwise)
 # Needs bash, a JDK, Maven, GNU time and, for the comparison with it, Chromium. Takes some minutes. Nothing outside target/bench is written.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 runs=${1:-9}
+edits=${2:-80}
+terms=${3:-5}
 work=target/bench
 procedure=procedures/soda-measures-an-acid.md
 [ -f target/tarewright.jsa ] || mvn -q package -DskipTests
@@ -45,9 +47,9 @@ if [ -n "$chromium" ]; then
   row "headless Chromium, the same three XHTML, one process each" "$(cold chromium)"
   row "print against Chromium, wall" "$(echo "$(cut -d' ' -f1 $work/print | median) $(cut -d' ' -f1 $work/chromium | median)" | awk '{printf "%.2f", $1 / $2}')"
 fi
-row "a changed amount to three new PDF files, in one process" "$($warm edit $work/edit "$procedure" "0.0960 mol/L" 80)"
-term=$($warm term $work procedures/spring-term.md 5)
+row "a changed amount to three new PDF files, in one process" "$($warm edit $work/edit "$procedure" "0.0960 mol/L" "$edits")"
+term=$($warm term $work procedures/spring-term.md "$terms")
 row "a term, 6 sections, 5 procedures, 5 documents, -Xmx256m" "$term"
-floor=$($warm floor $work 20)
+floor=$($warm floor $work $((4 * terms)))
 row "PDFBox alone, the same documents, pages and words" "$floor"
 row "PDFBox alone against the term, warm" "$(echo "$floor $term" | grep -o 'last [0-9]*' | awk '{a[NR] = $2} END {printf "%.1f", a[1] / a[2]}')"
