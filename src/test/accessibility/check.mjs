@@ -43,6 +43,7 @@ for (const file of fs.readdirSync(folder).filter(f => f.endsWith('.html')).sort(
     }
     await page.close();
   }
+  console.log(`${file}: looked at, ${found} found so far`);
 }
 const version = await browser.version();
 await browser.close();

@@ -30,6 +30,12 @@ import tarewright.text.Spelling;
 public final class AuthorPictures {
     /** Of one file. */
     static final int MOST_BYTES = 4 << 20;
+    /** Of one drawing: it is read as a tree, and each of its points is printed. */
+    static final int MOST_DRAWN = 1 << 20;
+    /** Of all drawings of one procedure. */
+    static final int MOST_DRAWN_IN_ALL = 2 << 20;
+    /** Of all photographs of one procedure: however small the file, each dot of it is decoded. */
+    static final int MOST_PIXELS_IN_ALL = 12_000_000;
     /** Different files of one procedure. */
     static final int MOST_FILES = 30;
 
@@ -38,6 +44,8 @@ public final class AuthorPictures {
     private final Outlines outlines = new Outlines();
     private final List<Finding> findings = new ArrayList<>();
     private final Map<String, PictureFile> read = new LinkedHashMap<>();
+    private long pixels;
+    private long drawn;
     private final Map<String, Refused> refused = new LinkedHashMap<>();
 
     private AuthorPictures(Path folder, Outside outside) {
@@ -106,11 +114,13 @@ public final class AuthorPictures {
         if (!Set.of("svg", "png").contains(ending)) {
             throw new Refused(at -> new PictureFinding.PictureKind(name, at));
         }
-        byte[] bytes = bytes(name, path);
+        byte[] bytes = bytes(name, path, ending.equals("svg") ? MOST_DRAWN : MOST_BYTES);
         String sha256 = HexFormat.of().formatHex(Digest.of(bytes));
         if (ending.equals("png")) {
+            pixels = inAll(name, pixels + AuthorPng.pixels(name, bytes), MOST_PIXELS_IN_ALL, "pixels");
             return AuthorPng.read(name, bytes, sha256);
         }
+        drawn = inAll(name, drawn + bytes.length, MOST_DRAWN_IN_ALL, "bytes");
         AuthorSvg.Read svg = AuthorSvg.read(name, bytes, sha256, outlines);
         svg.lowestCapitals().ifPresent(mm -> findings.add(new PictureFinding.PictureSmallLetters(name,
                 BigDecimal.valueOf(mm).setScale(1, RoundingMode.DOWN).toPlainString(), picture.span())));
@@ -165,11 +175,18 @@ public final class AuthorPictures {
         }
     }
 
-    private byte[] bytes(String name, Path path) throws Refused {
+    private static long inAll(String name, long has, int limit, String of) throws Refused {
+        if (has > limit) {
+            throw new Refused(at -> new PictureFinding.PicturesTooLarge(name, limit, of, at));
+        }
+        return has;
+    }
+
+    private byte[] bytes(String name, Path path, int most) throws Refused {
         try {
-            return outside.read(path, MOST_BYTES);
+            return outside.read(path, most);
         } catch (Outside.TooLarge e) {
-            throw new Refused(at -> new PictureFinding.PictureTooLarge(name, MOST_BYTES + 1, MOST_BYTES, "bytes", at));
+            throw new Refused(at -> new PictureFinding.PictureTooLarge(name, most + 1, most, "bytes", at));
         } catch (IOException e) {
             throw new Refused(at -> new PictureFinding.PictureMissing(name, List.of(), at));
         }

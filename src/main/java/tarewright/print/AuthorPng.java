@@ -52,6 +52,15 @@ final class AuthorPng {
         return new AuthorPng(file).read(bytes, sha256);
     }
 
+    /** How many dots a file says that it has, none decoded; 0 where it does not say. */
+    static long pixels(String file, byte[] bytes) throws Refused {
+        if (bytes.length < 33) {
+            return 0;
+        }
+        new AuthorPng(file).checkSize(bytes, 16, ByteBuffer.wrap(bytes, 8, 4).getInt());
+        return (long) ByteBuffer.wrap(bytes, 16, 4).getInt() * ByteBuffer.wrap(bytes, 20, 4).getInt();
+    }
+
     private PictureFile.Dots read(byte[] bytes, String sha256) throws Refused {
         byte[] bare = bare(bytes);
         BufferedImage image = decode(bare);

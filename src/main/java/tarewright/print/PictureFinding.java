@@ -71,6 +71,18 @@ public sealed interface PictureFinding extends Finding {
         }
     }
 
+    /**
+     * With it, the pictures of the procedure are more than is read.
+     *
+     * @param of {@code bytes} (of drawings) or {@code pixels} (of photographs)
+     */
+    record PicturesTooLarge(String file, int limit, String of, Span at) implements PictureFinding {
+        @Override
+        public String id() {
+            return "pictures-too-large";
+        }
+    }
+
     /** It cannot be read as what its name says. @param kind {@code SVG} or {@code PNG} @param where a line of it, or the part of it that is bad */
     record PictureDamaged(String file, String kind, Optional<String> where, Span at) implements PictureFinding {
         @Override

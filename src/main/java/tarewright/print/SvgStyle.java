@@ -22,6 +22,8 @@ final class SvgStyle {
     /** As SVG 1.1 (W3C, 2011) gives them. */
     private static final Map<String, String> INITIAL = Map.of("fill", "#000000", "stroke", "none", "stroke-width", "1", "font-size", "16",
             "font-weight", "400", "font-style", "normal", "text-anchor", "start");
+    /** A pattern is a few lengths; it is written again for every line. */
+    private static final int LONGEST_DASHES = 500;
     private static final Set<String> INHERITED = Set.of("fill", "fill-rule", "stroke", "stroke-width", "stroke-linecap", "stroke-linejoin", "stroke-dasharray",
             "stroke-dashoffset", "stroke-miterlimit", "font-size", "font-weight", "font-style", "text-anchor", "visibility", "fill-opacity", "stroke-opacity",
             "color", "baseline-shift", "dominant-baseline");
@@ -134,6 +136,9 @@ final class SvgStyle {
     private static Optional<String> dashes(String value) {
         if (value.equalsIgnoreCase("none")) {
             return Optional.of("none");
+        }
+        if (value.length() > LONGEST_DASHES) {
+            return Optional.empty();
         }
         List<String> read = new ArrayList<>();
         double sum = 0;

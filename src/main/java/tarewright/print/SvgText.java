@@ -89,6 +89,10 @@ final class SvgText {
             if (node instanceof Element child) {
                 nested(child, style, kept, depth);
             } else if (node.getNodeType() == Node.TEXT_NODE || node.getNodeType() == Node.CDATA_SECTION_NODE) {
+                if (node.getNodeValue().length() > MOST_LETTERS) {
+                    notPrinted.accept("<text>");
+                    return;
+                }
                 node.getNodeValue().codePoints().forEach(c -> letters.add(new Letter(Character.isWhitespace(c) ? ' ' : c, style, kept)));
             }
         }

@@ -4,12 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -71,10 +72,20 @@ class AccessibilityTest {
         return told.or(() -> places.stream().findFirst().map(Path::toString)).orElseThrow(() -> new AssertionError("no Chromium: say where in CHROME"));
     }
 
+    /** What it says is kept as it comes, also of a run that somebody ends: in {@code found.txt}, and read out again where something was found. */
     private static void run(String... command) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(List.of(command)).redirectErrorStream(true).start();
-        String says = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertEquals(0, process.waitFor(), () -> String.join(" ", command) + "\n" + says);
-        Files.writeString(FOLDER.resolve("found.txt"), says);
+        Path says = FOLDER.resolve("found.txt");
+        Process process = new ProcessBuilder(List.of(command)).redirectErrorStream(true).redirectOutput(says.toFile()).start();
+        while (!process.waitFor(30, TimeUnit.SECONDS)) {
+            List<String> lines = Files.readAllLines(says);
+            System.out.println("accessibility: " + (lines.isEmpty() ? command[0] : lines.get(lines.size() - 1)));
+        }
+        assertEquals(0, process.exitValue(), () -> {
+            try {
+                return String.join(" ", command) + "\n" + Files.readString(says);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
     }
 }

@@ -19,8 +19,8 @@ public final class FrontTarget {
         SourceText text = new SourceText("fuzz.md", "---\n" + Held.text(bytes) + "\n---\n\nSome words.\n");
         Held.soon(() -> {
             SourceFile source = Reader.read(text).value();
-            Held.within(DeclarationReader.read(source, TABLES).findings(), text);
-            Held.within(TermReader.read(source, TABLES).findings(), text);
+            Held.within(DeclarationReader.read(source, TABLES).findings(), source.text());
+            Held.within(TermReader.read(source, TABLES).findings(), source.text());
         });
     }
 }

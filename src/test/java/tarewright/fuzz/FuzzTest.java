@@ -27,7 +27,7 @@ class FuzzTest {
     private static final String SECONDS = System.getProperty("fuzz.seconds", "60");
     private static final String SEED = System.getProperty("fuzz.seed", "1");
     private static final Path FOLDER = Path.of("target", "fuzz");
-    private static final Pattern TRIED = Pattern.compile("stat::number_of_executed_units: (\\d+)");
+    private static final Pattern TRIED = Pattern.compile("Done (\\d+) runs in (\\d+) second");
     private static final Pattern FOUND = Pattern.compile("(?m)^== Java Exception.*|^.*(libFuzzer: timeout|libFuzzer: out-of-memory).*");
     private static final Pattern FIELD = Pattern.compile("(?m)^ *[a-z -]+: *(\\S.*)$");
     private static final Pattern WORD = Pattern.compile("[\\p{L}][\\p{L} -]{2,20}(?=[:{}(]|$)|[a-z]{3,12}");
@@ -82,7 +82,7 @@ class FuzzTest {
         Matcher tried = TRIED.matcher(said);
         assertTrue(tried.find() && Long.parseLong(tried.group(1)) > target.seeds().size(), () -> "nothing was tried, see " + log);
         List<String> found = FOUND.matcher(said).results().map(m -> m.group()).toList();
-        Files.writeString(folder.resolve("result.txt"), target + ": " + tried.group(1) + " inputs in " + SECONDS + " s, seed " + SEED + ", " + found.size() + " found\n");
+        Files.writeString(folder.resolve("result.txt"), target + ": " + tried.group(1) + " inputs in " + tried.group(2) + " s, seed " + SEED + ", " + found.size() + " found\n");
         assertEquals(List.of(), found, () -> "see " + log);
         assertEquals(0, status, () -> "see " + log);
     }
