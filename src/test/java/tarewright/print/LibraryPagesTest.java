@@ -88,9 +88,9 @@ class LibraryPagesTest {
         assertEquals(List.of(), torn);
     }
 
-    /** A label sheet has no steps or rows; everything else has. */
+    /** A label sheet has no steps or rows, a key to supplied readings hardly any; everything else has. */
     private static int leastLooked(Sheet.Kind kind) {
-        return kind == Sheet.Kind.LABELS ? 0 : kind == Sheet.Kind.HANDOUT ? 20 : 5;
+        return kind == Sheet.Kind.LABELS ? 0 : kind == Sheet.Kind.HANDOUT ? 20 : kind == Sheet.Kind.MISSED_KEY ? 1 : 5;
     }
 
     /** The double begins on a page of its own behind the overview and ends before the answers; what is on a page of the one is on that of the other. */
