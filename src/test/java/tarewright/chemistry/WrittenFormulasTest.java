@@ -144,6 +144,7 @@ class WrittenFormulasTest {
         assertEquals(Formula.LONGEST - 1, formula(most).count("H").numerator().intValueExact());
         assertEquals("formula-too-long", assertInstanceOf(FormulaResult.Bad.class, Formula.parse(most + "H")).trouble().id());
         assertEquals("NaCl", formula("  NaCl ").plain(), "spaces around it do not count");
+        assertEquals(most, formula("   " + most + " ").plain(), "nor for its length");
     }
 
     // --- found by a formula

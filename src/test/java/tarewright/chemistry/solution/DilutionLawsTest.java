@@ -137,6 +137,10 @@ class DilutionLawsTest {
         assertEquals(300, millilitres(mixture.first()), 1e-9);
         assertEquals(200, millilitres(mixture.second()), 1e-9);
         assertInstanceOf(Mixture.Refused.class, Mixture.of(typed("0.70 mol/L"), typed("0.20 mol/L"), typed("0.71 mol/L"), typed("1 L")));
+        assertInstanceOf(Mixture.Refused.class, Mixture.of(typed("0.70 mol/L"), typed("0.20 mol/L"), typed("0.19 mol/L"), typed("1 L")));
+        assertInstanceOf(Mixture.Refused.class, Mixture.of(typed("0.50 mol/L"), typed("0.50 mol/L"), typed("0.50 mol/L"), typed("1 L")));
+        assertEquals(500, millilitres(Mixture.of(typed("0.70 mol/L"), typed("0.20 mol/L"), typed("0.70 mol/L"), typed("500 mL")).value().orElseThrow().first()), 1e-9);
+        assertEquals(0, millilitres(Mixture.of(typed("0.70 mol/L"), typed("0.20 mol/L"), typed("0.20 mol/L"), typed("500 mL")).value().orElseThrow().first()), 1e-9);
     }
 
     /** Common practice, no source: what goes into which flask. Beyond 2 L, full flasks of 2 L and the smallest for the rest. */
