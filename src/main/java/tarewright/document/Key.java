@@ -82,7 +82,7 @@ final class Key {
         }
         for (int i = 0; i < versions.parts().size(); i++) {
             Lettered.Part version = versions.parts().get(i);
-            pieces.addAll(answersUnlike(version, first.worked(first.versions.parts().get(i)), "hands.same-answer"));
+            pieces.addAll(i == 0 ? answersUnlike(version, first.worked(first.versions.parts().get(0)), "hands.same-answer") : answers(version));
         }
         return pieces;
     }

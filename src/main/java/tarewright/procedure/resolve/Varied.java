@@ -1,6 +1,8 @@
 package tarewright.procedure.resolve;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,14 +32,9 @@ public final class Varied {
 
     Varied(Procedure procedure, Names names) {
         this.names = names;
-        procedure.values().forEach(v -> reach.put(v.name(), new LinkedHashSet<>(Set.of(v.name()))));
-        boolean grown = true;
-        while (grown) {
-            grown = false;
-            for (ValueBlock value : procedure.values()) {
-                grown |= value.is().isPresent() && reach.get(value.name()).addAll(reached(value.is().get().value()));
-            }
-        }
+        Map<String, Set<String>> direct = new LinkedHashMap<>();
+        procedure.values().forEach(v -> direct.put(v.name(), v.is().map(is -> values(is.value())).orElse(Set.of())));
+        direct.keySet().forEach(v -> reach.put(v, from(v, direct)));
         walk(procedure.source().body(), Place.TEXT, Optional.empty());
     }
 
@@ -50,10 +47,26 @@ public final class Varied {
         return new Varied(procedure, new Names(procedure, tables));
     }
 
+    /** A value and those that it follows from, nearest first. */
+    private static Set<String> from(String value, Map<String, Set<String>> direct) {
+        Set<String> seen = new LinkedHashSet<>(Set.of(value));
+        Deque<String> next = new ArrayDeque<>(seen);
+        while (!next.isEmpty()) {
+            direct.getOrDefault(next.remove(), Set.of()).stream().filter(seen::add).forEach(next::add);
+        }
+        return seen;
+    }
+
+    private Set<String> values(Expression formula) {
+        Set<String> all = new LinkedHashSet<>();
+        named(formula).forEach(n -> value(names.meaning(n.text())).ifPresent(all::add));
+        return all;
+    }
+
     /** The values that a formula follows from, through other values too. */
     public Set<String> reached(Expression formula) {
         Set<String> all = new LinkedHashSet<>();
-        named(formula).forEach(n -> value(names.meaning(n.text())).ifPresent(v -> all.addAll(reach.getOrDefault(v, Set.of(v)))));
+        values(formula).forEach(v -> all.addAll(reach.getOrDefault(v, Set.of(v))));
         return all;
     }
 

@@ -33,6 +33,14 @@ public sealed interface VersionFinding extends Finding {
         }
     }
 
+    /** A question shows a number that differs between the versions, and no answer is worked from it. */
+    record NotUsed(String name, Span at) implements VersionFinding {
+        @Override
+        public String id() {
+            return "version-not-used";
+        }
+    }
+
     /** More versions asked for than typed. */
     record Few(String name, int typed, int wanted, Span at) implements VersionFinding {
         @Override
@@ -55,23 +63,6 @@ public sealed interface VersionFinding extends Finding {
         @Override
         public String id() {
             return "nothing-to-vary";
-        }
-    }
-
-    /** A number that the program chose. @param typed the author's. @param chosen those of the other versions, in their order */
-    record Chosen(String name, String typed, List<String> chosen, Span at) implements VersionFinding {
-        public Chosen {
-            chosen = List.copyOf(chosen);
-        }
-
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-
-        @Override
-        public String id() {
-            return "version-chosen";
         }
     }
 

@@ -2,7 +2,7 @@ package tarewright.procedure.resolve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import tarewright.finding.Finding;
 import tarewright.procedure.declare.AnswerBlock;
@@ -12,7 +12,7 @@ import tarewright.procedure.declare.ReadingBlock;
 import tarewright.procedure.declare.ValueBlock;
 import tarewright.procedure.expression.Expression;
 import tarewright.procedure.resolve.VersionFinding.Where;
-import tarewright.procedure.syntax.TypedBlock;
+import tarewright.procedure.syntax.Part;
 import tarewright.setting.Setting;
 import tarewright.tables.ReferenceTables;
 import tarewright.text.Span;
@@ -34,8 +34,11 @@ final class Versions {
 
     /** As many as are asked for; the procedure alone where one is, or where nothing can differ. */
     static List<Procedure> of(Procedure procedure, Setting setting, ReferenceTables tables, Consumer<Finding> findings) {
-        Versions all = new Versions(procedure, tables, findings);
         List<ValueBlock> typed = procedure.values().stream().filter(v -> !v.versions().isEmpty()).toList();
+        if (typed.isEmpty() && setting.versions() == 1) {
+            return List.of(procedure);
+        }
+        Versions all = new Versions(procedure, tables, findings);
         typed.forEach(all::check);
         return setting.versions() == 1 ? List.of(procedure) : all.asMany(setting.versions(), typed);
     }
@@ -81,15 +84,30 @@ final class Versions {
             reading.expect().filter(e -> varied.reached(e.value()).contains(value.name()))
                     .ifPresent(e -> findings.accept(new VersionFinding.AtTheBench(value.name(), Where.READING, e.at())));
         }
-        if (varied.shown().contains(value.name())) {
-            return;
+        Optional<AnswerBlock> from = procedure.answers().stream().filter(a -> a.sought() instanceof AnswerBlock.Worked worked
+                && varied.reached(worked.formula().value()).contains(value.name())).findFirst();
+        if (from.isEmpty()) {
+            unused(value);
+        } else if (!varied.shown().contains(value.name())) {
+            AnswerBlock.Worked worked = (AnswerBlock.Worked) from.get().sought();
+            String question = Questions.numbers(procedure.source().body()).getOrDefault(from.get().block(), "");
+            findings.accept(new VersionFinding.NotShown(value.name(), question, worked.formula().at()));
         }
-        Map<TypedBlock, String> numbers = Questions.numbers(procedure.source().body());
-        for (AnswerBlock answer : procedure.answers()) {
-            if (answer.sought() instanceof AnswerBlock.Worked worked && varied.reached(worked.formula().value()).contains(value.name())) {
-                findings.accept(new VersionFinding.NotShown(value.name(), numbers.getOrDefault(answer.block(), ""), worked.formula().at()));
+    }
+
+    /** Students of two versions would read two numbers, and their answers be marked by one. */
+    private void unused(ValueBlock value) {
+        for (Varied.Shown shown : varied.of(value.name())) {
+            if (!shown.blank() && shown.question().filter(this::asksForAFigure).isPresent()) {
+                findings.accept(new VersionFinding.NotUsed(value.name(), shown.reference().span()));
                 return;
             }
         }
+    }
+
+    private boolean asksForAFigure(Part.Item question) {
+        List<Part> inside = new ArrayList<>();
+        Part.walk(question.parts(), inside::add);
+        return procedure.answers().stream().anyMatch(a -> a.sought() instanceof AnswerBlock.Worked && inside.stream().anyMatch(p -> p == a.block()));
     }
 }

@@ -172,6 +172,13 @@ class VersionsTest {
         assertEquals(List.of(), ids(resolve(procedure(CHALK, "", inATable), versions)));
     }
 
+    /** The other way round: each version reads its own number, and the answer was typed with the first. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void aNumberThatNoAnswerIsWorkedFromIsRefused(int versions) {
+        assertEquals(List.of("version-not-used"), ids(resolve(procedure(CHALK, "", ASKED.replace("value: chalk /", "value: 2.00 g /")), versions)));
+    }
+
     /** Fewer numbers than versions are refused with both counts; a number that stands there twice is no other version. */
     @Test
     void tooFewNumbersAndEqualOnesAreRefused() {
