@@ -11,7 +11,9 @@ import java.util.List;
  * @param pKw ionic product of water, negative logarithm
  */
 public record Acidity(double pKw) {
-    /** At 25 °C: CRC Handbook, 86th edition, p. 8-40. */
+    /** Of {@link #AT_25_C}. */
+    public static final String SOURCE = "CRC Handbook, 86th edition, p. 8-40";
+    /** At 25 °C. */
     public static final Acidity AT_25_C = new Acidity(13.995);
 
     /** pH of a strong acid that gives one proton; 7 for none at all. */

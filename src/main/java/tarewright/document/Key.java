@@ -61,6 +61,7 @@ final class Key {
         pieces.addAll(new Overview(draft).pieces());
         pieces.addAll(workings());
         pieces.addAll(values());
+        pieces.addAll(new Curves(draft).pieces());
         return pieces;
     }
 

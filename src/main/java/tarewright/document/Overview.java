@@ -50,6 +50,7 @@ final class Overview {
         pieces.addAll(made());
         pieces.addAll(readings());
         pieces.addAll(new Vessels(draft).pieces());
+        pieces.addAll(new FlaskDrawings(draft).pieces());
         pieces.addAll(accounts());
         pieces.addAll(totals(draft));
         pieces.addAll(found());

@@ -1,5 +1,6 @@
 package tarewright.document;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -39,6 +40,13 @@ final class Pencil {
         return add("<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" fill=\"" + fill + "\" stroke=\"" + BLACK
                 + "\" stroke-width=\"0.35\"/>", x, y,
                 wide, high);
+    }
+
+    /** A closed shape. @param points its corners @param fill a colour or {@code none} @param thick of its outline, 0 for none */
+    Pencil shape(List<double[]> points, String fill, double thick) {
+        shapes.append("<polygon points=\"");
+        points.forEach(p -> add("%.2f,%.2f ", p[0], p[1]));
+        return add("\" fill=\"" + fill + "\" stroke=\"" + (thick > 0 ? BLACK : "none") + "\" stroke-width=\"%.2f\"/>", thick);
     }
 
     /** A whole number, its middle at a place. @param number 0 or more */

@@ -80,4 +80,75 @@ class VesselsTest {
         assertTrue(all.stream().anyMatch(d -> d.spoken().contains("burette") && d.spoken().contains("ends at 29.50")),
                 all.toString());
     }
+
+    private static final String FLASKS = """
+            ---
+            title: Flasks
+            ---
+
+            ```apparatus
+            burette: burette, 50 mL; graduation 0.1 mL; reads to 0.05 mL; one per group
+            pipette: pipette with filler, 25 mL; delivers 25.0 mL; within 0.03 mL; one per group
+            flask: conical flask, 100 mL; one per group
+            beaker: beaker, 100 mL; one per group
+            tall flask: volumetric flask, 100 mL; one per group
+            balance: balance; reads to 0.001 g; one per class
+            ```
+
+            ```reaction meeting
+            HCl(aq) + NaOH(aq) -> NaCl(aq) + H2O(l)
+            ```
+
+            ```solution sample
+            solute: HCl
+            strength: 0.100 mol/L
+            volume: 25.0 mL
+            measure with: pipette
+            in: flask
+            ```
+
+            ```solution alkali
+            solute: NaOH
+            strength: 0.100 mol/L
+            for: sample
+            measure with: burette
+            ```
+
+            ```liquid rinse
+            substance: water
+            volume: 50 mL
+            in: beaker
+            role: rinse
+            ```
+
+            1. Move {sample} into the flask. Run in {label of alkali}. Put {rinse} of water into the beaker.
+            """;
+
+    /** A beaker is as wide below as above: 50 of 100 mL stand at half of the 26 mm to its mark, 13 mm over a floor that is 38 mm down. */
+    @Test
+    void theTeacherSeesTheLevelInABeaker() {
+        Piece.Drawing beaker = drawings(Fixture.sheet(Sheet.Kind.KEY, Fixture.resolve(FLASKS))).stream().filter(d -> d.spoken().startsWith("beaker")).findFirst().orElseThrow();
+        assertEquals("beaker, 100 mL: holds 50 mL.", beaker.spoken().replace('\u202F', ' '));
+        assertTrue(beaker.svg().contains("y1=\"25.00\" x2=\"35.00\" y2=\"25.00\""), beaker.svg());
+    }
+
+    /** A cone holds most of its volume below: half of it stands lower than half of its height. 25.0 mL at first, 25.0 and 25.0 mL in the end. */
+    @Test
+    void theTeacherSeesTheLevelsInAConicalFlaskBeforeAndAfter() {
+        Piece.Drawing flask = drawings(Fixture.sheet(Sheet.Kind.KEY, Fixture.resolve(FLASKS))).stream().filter(d -> d.spoken().startsWith("conical")).findFirst().orElseThrow();
+        assertEquals("conical flask, 100 mL: holds 25.0 mL at first; holds 50.00 mL in the end.", flask.spoken().replace('\u202F', ' '));
+        List<Double> levels = Pattern.compile("y2=\"([0-9.]+)\" stroke=\"#000000\" stroke-width=\"0.80\"").matcher(flask.svg()).results().map(m -> 38 - Double.parseDouble(m.group(1)))
+                .toList();
+        assertEquals(2, levels.size(), flask.svg());
+        double mark = 22;
+        assertTrue(levels.get(0) < levels.get(1) && levels.get(1) < mark / 2, levels.toString());
+        // A frustum from 15 mm half-width, 11/24 mm narrower each mm: V(h) = π ∫ (15 − 11 y / 24)² dy.
+        assertEquals(0.5, volume(levels.get(1)) / volume(mark), 0.005);
+        assertEquals(0.25, volume(levels.get(0)) / volume(mark), 0.005);
+    }
+
+    private static double volume(double height) {
+        double slope = 11 / 24.0;
+        return (Math.pow(15, 3) - Math.pow(15 - slope * height, 3)) / (3 * slope);
+    }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
+import tarewright.print.AuthorPictures;
 import tarewright.procedure.check.Checks;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.Resolver;
@@ -21,6 +22,7 @@ import tarewright.quantity.Typed;
 import tarewright.setting.Overrides;
 import tarewright.tables.ReferenceTables;
 import tarewright.tables.Tables;
+import tarewright.text.ReadDisk;
 import tarewright.text.SourceText;
 
 /** The procedures that we ship, through the same steps as a user's file. */
@@ -54,9 +56,11 @@ public final class Library {
     /** The procedure for a setting, with what was found by reading, resolving and checking it, less what the author has answered. */
     public static Found<Resolved> resolve(Path file, Overrides overrides) {
         SourceText text = new SourceText(file.getFileName().toString(), text(file));
-        Found<SourceFile> source = Reader.read(text);
+        Found<SourceFile> read = Reader.read(text);
+        Found<SourceFile> source = AuthorPictures.read(read.value(), FOLDER, new ReadDisk());
         Found<Resolved> resolved = Resolver.resolve(text.name().replace(".md", ""), source.value(), overrides, TABLES);
-        List<Finding> findings = new ArrayList<>(source.findings());
+        List<Finding> findings = new ArrayList<>(read.findings());
+        findings.addAll(source.findings());
         findings.addAll(resolved.findings());
         findings.addAll(Checks.run(resolved.value()));
         return new Found<>(resolved.value(), Checks.unanswered(resolved.value(), findings));

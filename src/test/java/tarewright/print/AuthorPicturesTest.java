@@ -35,7 +35,7 @@ import tarewright.finding.Found;
 import tarewright.procedure.syntax.PictureFile;
 import tarewright.procedure.syntax.Reader;
 import tarewright.procedure.syntax.SourceFile;
-import tarewright.text.Outside;
+import tarewright.text.ReadDisk;
 import tarewright.text.SourceText;
 
 /** An author's own pictures: what is printed of a file, and what each file that is not printed is told. */
@@ -45,47 +45,8 @@ class AuthorPicturesTest {
     @TempDir
     private Path folder;
 
-    /** The disk of the test. */
-    private static final class Disk implements Outside {
-        @Override
-        public byte[] read(Path file, long most) throws IOException {
-            byte[] all = Files.readAllBytes(file);
-            if (all.length > most) {
-                throw new TooLarge(file, most);
-            }
-            return all;
-        }
-
-        @Override
-        public List<Path> list(Path folder) throws IOException {
-            try (var all = Files.list(folder)) {
-                return all.toList();
-            }
-        }
-
-        @Override
-        public boolean isFolder(Path path) {
-            return Files.isDirectory(path);
-        }
-
-        @Override
-        public boolean isFile(Path path) {
-            return Files.isRegularFile(path);
-        }
-
-        @Override
-        public Path real(Path path) throws IOException {
-            return path.toRealPath();
-        }
-
-        @Override
-        public void replace(Path file, byte[] content) {
-            throw new AssertionError("nothing is written");
-        }
-    }
-
     private Found<SourceFile> read(String markdown) {
-        return AuthorPictures.read(Reader.read(new SourceText("p.md", markdown)).value(), folder, new Disk());
+        return AuthorPictures.read(Reader.read(new SourceText("p.md", markdown)).value(), folder, new ReadDisk());
     }
 
     private List<String> ids(String markdown) {
@@ -127,7 +88,7 @@ class AuthorPicturesTest {
             Files.writeString(each, HEAD + "</svg>");
         }
         SourceFile source = Reader.read(new SourceText("p.md", "![words](<" + name + ">)")).value();
-        assertEquals(List.of(id), AuthorPictures.read(source, inner, new Disk()).findings().stream().map(f -> f.id()).toList());
+        assertEquals(List.of(id), AuthorPictures.read(source, inner, new ReadDisk()).findings().stream().map(f -> f.id()).toList());
     }
 
     @Test
@@ -140,7 +101,7 @@ class AuthorPicturesTest {
         Files.createSymbolicLink(inner.resolve("stays.svg"), Path.of("below", "in it.svg"));
         Files.createSymbolicLink(inner.resolve("away"), folder);
         SourceFile source = Reader.read(new SourceText("p.md", "![a](leads-out.svg) ![b](stays.svg) ![c](below/in%20it.svg) ![d](away/out.svg)")).value();
-        Found<SourceFile> read = AuthorPictures.read(source, inner, new Disk());
+        Found<SourceFile> read = AuthorPictures.read(source, inner, new ReadDisk());
         assertEquals(List.of("picture-outside", "picture-outside"), read.findings().stream().map(f -> f.id()).toList());
         assertEquals(2, read.value().pictures().size());
     }

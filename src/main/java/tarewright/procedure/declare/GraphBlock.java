@@ -9,9 +9,12 @@ import tarewright.quantity.Typed;
  *
  * @param x what goes along
  * @param y what goes up
- * @param of what the points belong to: a dilution series, or the reaction whose pot is titrated
+ * @param of what the points belong to: a dilution series
+ * @param before the figure that stands on the y axis until two things are mixed
+ * @param mixedAt when that is, on the x axis
  */
-public record GraphBlock(TypedBlock block, Optional<AxisField> x, Optional<AxisField> y, Optional<At<String>> of) {
+public record GraphBlock(TypedBlock block, Optional<AxisField> x, Optional<AxisField> y, Optional<At<String>> of, Optional<At<String>> before,
+        Optional<At<Typed>> mixedAt) {
     public String name() {
         return block.name();
     }

@@ -27,7 +27,12 @@ final class GraphReader {
                 reader.note(new DeclareFinding.FieldMissing(block.type(), axis, axis + ": " + SHAPE, block.typeSpan()));
             }
         }
-        return new GraphBlock(block, axis(fields, "x"), axis(fields, "y"), reader.name(fields, "of"));
+        if (fields.has("before") != fields.has("mixed at")) {
+            String key = fields.has("before") ? "mixed at" : "before";
+            reader.note(new DeclareFinding.FieldMissing(block.type(), key, key.equals("before") ? "before: start" : "mixed at: 3 min", block.typeSpan()));
+        }
+        return new GraphBlock(block, axis(fields, "x"), axis(fields, "y"), reader.name(fields, "of"), reader.name(fields, "before"),
+                reader.piece(fields, "mixed at").flatMap(reader::quantity));
     }
 
     /** {@code mass of ribbon}, or {@code time; 0 to 10 min}. */

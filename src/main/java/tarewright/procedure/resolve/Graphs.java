@@ -20,6 +20,8 @@ import tarewright.procedure.resolve.ResolvedGraph.Point;
 import tarewright.procedure.resolve.ResolvedGraph.Scale;
 import tarewright.quantity.Dimension;
 import tarewright.quantity.Kinds;
+import tarewright.quantity.QuantityResult;
+import tarewright.quantity.QuantityText;
 import tarewright.quantity.Typed;
 import tarewright.quantity.Unit;
 import tarewright.text.Spelling;
@@ -32,6 +34,9 @@ final class Graphs {
     /** One deal: what it is called, its figures by name. */
     record Dealer(String label, Lookups lookups, Names names, Bench bench, Worksheet worksheet) {
     }
+
+    /** Of dilute solutions in water: common practice, no source. */
+    private static final Typed USUAL_PH = ((QuantityResult.Ok) QuantityText.parse("0 to 14")).typed();
 
     private final List<Dealer> dealers;
     private final Procedure procedure;
@@ -50,6 +55,12 @@ final class Graphs {
 
     private Optional<ResolvedGraph> graph(GraphBlock block) {
         List<QuantityBlock> members = members(block);
+        if (TitrationCurve.isAskedFor(block)) {
+            return titration(block);
+        }
+        if (block.mixedAt().isPresent()) {
+            return mixing(block);
+        }
         Optional<Shown> x = block.x().flatMap(a -> shown(a, members));
         Optional<Shown> y = block.y().flatMap(a -> shown(a, members));
         if (x.isEmpty() || y.isEmpty()) {
@@ -60,7 +71,61 @@ final class Graphs {
             y.get().figures().stream().filter(up -> up.of().equals(along.of())).findFirst().ifPresent(up -> points.add(
                     new Point(x.get().axis().unit().fromSi(along.figure().value()), y.get().axis().unit().fromSi(up.figure().value()), along.of())));
         }
-        return Optional.of(new ResolvedGraph(block, x.get().axis(), y.get().axis(), points, new GraphLine(dealers, x.get(), y.get()).corners()));
+        return Optional.of(new ResolvedGraph(block, x.get().axis(), y.get().axis(), points, new GraphLine(dealers, x.get(), y.get()).corners(),
+                Optional.empty()));
+    }
+
+    /** pH against a volume that runs in. Its axis goes over all of the usual scale, never by what is expected. */
+    private Optional<ResolvedGraph> titration(GraphBlock block) {
+        Optional<Shown> x = block.x().flatMap(a -> shown(a, List.of()));
+        AxisField y = block.y().orElseThrow();
+        Optional<Axis> up = axisOf(y, y.range().map(At::value).orElse(USUAL_PH));
+        if (x.isEmpty() || up.isEmpty()) {
+            return Optional.empty();
+        }
+        Dealer first = dealers.get(0);
+        Optional<ResolvedGraph.Curve> curve = TitrationCurve.of(first.bench(), block, x.get().axis(), first.names().meaning(block.x().orElseThrow().what().value()));
+        List<Point> expected = curve.stream().flatMap(c -> c.stages().subList(0, c.stages().size() - 1).stream()).map(s -> new Point(s.runIn(), s.pH(), "")).toList();
+        return Optional.of(new ResolvedGraph(block, x.get().axis(), up.get(), expected, curve.map(ResolvedGraph.Curve::line).orElse(List.of()), curve));
+    }
+
+    private Optional<Axis> axisOf(AxisField field, Typed range) {
+        if (!range.dimension().equals(Dimension.NONE)) {
+            findings.accept(new ResolveFinding.AxisKind(field.what().value(), Kinds.name(Dimension.NONE), field.range().orElseThrow().at().text(),
+                    Kinds.name(range.dimension()), field.range().orElseThrow().at()));
+            return Optional.empty();
+        }
+        return Optional.of(new Axis(TitrationCurve.WORDS, range.unit(), Optional.of(Scale.over(range.value(), range.upTo().orElseThrow()))));
+    }
+
+    /**
+     * What is read against time, with a jump where two things are mixed: as high as it would be without any loss, so level before and after. The straight line
+     * through later readings, drawn back to that time, is to meet it there.
+     */
+    private Optional<ResolvedGraph> mixing(GraphBlock block) {
+        Optional<Shown> x = block.x().flatMap(a -> shown(a, List.of()));
+        Optional<Shown> y = block.y().flatMap(a -> shown(a, List.of()));
+        At<Typed> mixed = block.mixedAt().orElseThrow();
+        if (x.isEmpty() || y.isEmpty()) {
+            return Optional.empty();
+        }
+        Axis along = x.get().axis();
+        double at = along.unit().fromSi(mixed.value().si());
+        if (!mixed.value().dimension().equals(along.unit().dimension()) || along.scale().filter(s -> at > s.from() && at < s.to()).isEmpty()) {
+            findings.accept(new ResolveFinding.MixedOffAxis(mixed.at().text(), along.words(), mixed.at()));
+            return Optional.empty();
+        }
+        Dealer first = dealers.get(0);
+        Optional<Figure> before = block.before().flatMap(b -> first.lookups().figure(first.names().meaning(b.value()), b.value(), b.at()));
+        Optional<Figure> after = y.get().figures().stream().map(Plotted::figure).findFirst();
+        if (before.isEmpty() || after.isEmpty() || !before.get().dimension().equals(after.get().dimension())) {
+            return Optional.of(new ResolvedGraph(block, along, y.get().axis(), List.of(), List.of(), Optional.empty()));
+        }
+        double low = y.get().axis().unit().fromSi(before.get().value());
+        double high = y.get().axis().unit().fromSi(after.get().value());
+        Scale scale = along.scale().orElseThrow();
+        List<Point> line = List.of(new Point(scale.from(), low, ""), new Point(at, low, ""), new Point(at, high, ""), new Point(scale.to(), high, ""));
+        return Optional.of(new ResolvedGraph(block, along, y.get().axis(), List.of(new Point(at, high, "")), line, Optional.empty()));
     }
 
     /** The members of the series that a graph is of. */

@@ -231,6 +231,31 @@ public sealed interface ResolveFinding extends Finding {
         }
     }
 
+    /** No pH curve is drawn. @param unknown formulas without known acid constants, or blocks without an amount or a formula */
+    record NoCurve(String graph, List<String> unknown, Span at) implements ResolveFinding {
+        public NoCurve {
+            unknown = List.copyOf(unknown);
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+
+        @Override
+        public String id() {
+            return "no-curve";
+        }
+    }
+
+    /** The time of mixing does not lie on the x axis, or is no time. */
+    record MixedOffAxis(String text, String axis, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "mixed-off-axis";
+        }
+    }
+
     /** A gas that is to be taken as it is, without a virial coefficient in the table. */
     record NoVirial(String name, String formula, Span at) implements ResolveFinding {
         @Override

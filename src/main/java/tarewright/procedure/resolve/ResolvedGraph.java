@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tarewright.chemistry.AcidConstant;
+import tarewright.chemistry.Formula;
 import tarewright.procedure.declare.GraphBlock;
 import tarewright.quantity.Unit;
 
@@ -12,8 +14,9 @@ import tarewright.quantity.Unit;
  *
  * @param expected what each deal, or each member of a series, is expected to give: for the key only
  * @param line how what is plotted depends on what is dealt, as the corners of a line: for the key only; empty where nothing computes it
+ * @param curve how the line was found, where it is that of a titration
  */
-public record ResolvedGraph(GraphBlock block, Axis x, Axis y, List<Point> expected, List<Point> line) {
+public record ResolvedGraph(GraphBlock block, Axis x, Axis y, List<Point> expected, List<Point> line, Optional<Curve> curve) {
     public ResolvedGraph {
         expected = List.copyOf(expected);
         line = List.copyOf(line);
@@ -68,6 +71,36 @@ public record ResolvedGraph(GraphBlock block, Axis x, Axis y, List<Point> expect
                 all.add(BigDecimal.valueOf(from).add(BigDecimal.valueOf(step).multiply(BigDecimal.valueOf(i))).doubleValue());
             }
             return all;
+        }
+    }
+
+    /**
+     * How the pH goes as a solution runs in.
+     *
+     * @param dissolved what is put together, each formula once
+     * @param stages at the start, halfway to the expected end, at the expected end and at the end of the axis
+     * @param constants that the pH stands on, for the weak acids and bases among it
+     * @param line in the units of the axes
+     */
+    public record Curve(List<Formula> dissolved, List<Stage> stages, List<AcidConstant> constants, List<Point> line) {
+        public Curve {
+            dissolved = List.copyOf(dissolved);
+            stages = List.copyOf(stages);
+            constants = List.copyOf(constants);
+            line = List.copyOf(line);
+        }
+
+        /**
+         * One moment.
+         *
+         * @param runIn in the unit of the x axis
+         * @param inAll what stands in the flask then, in the same unit
+         * @param strengths of what is dissolved, in its order, in mol/L, as if nothing had reacted
+         */
+        public record Stage(double runIn, double inAll, List<Double> strengths, double pH) {
+            public Stage {
+                strengths = List.copyOf(strengths);
+            }
         }
     }
 
