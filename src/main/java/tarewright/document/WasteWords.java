@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tarewright.procedure.bench.WasteContainer;
 import tarewright.procedure.declare.Notes.WasteBlock;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.syntax.TypedBlock;
@@ -28,7 +29,8 @@ final class WasteWords {
         if (!waste.into().isBlank()) {
             Map<String, List<Text>> values = new HashMap<>(Map.of("what", what(waste), "into", draft.prose().of(waste.into())));
             with.ifPresent(w -> values.put("substance", Text.words(w)));
-            Typeset.append(set, draft.compose(with.isPresent() ? "waste.neutralise-then-into" : "waste.into", values));
+            Typeset.append(set, draft.compose(with.isEmpty() ? "waste.into"
+                    : WasteContainer.isDrain(waste.into()) ? "waste.neutralise-then-into" : "waste.into-neutralised", values));
         } else {
             with.ifPresent(w -> Typeset.append(set, draft.compose("waste.neutralise", Map.of("what", what(waste), "substance", Text.words(w)))));
         }

@@ -102,6 +102,11 @@ public record WasteContainer(String into, boolean said, List<PotWaste> pots, Lis
 
     /** Whether the author pours it away. */
     public boolean drain() {
+        return isDrain(into);
+    }
+
+    /** Whether an author's words for where something goes mean the sink. */
+    public static boolean isDrain(String into) {
         return DRAIN.matcher(into.toLowerCase(Locale.ROOT)).find();
     }
 
