@@ -22,6 +22,7 @@ import tarewright.procedure.prepare.Supplies;
 import tarewright.procedure.prepare.TermPlan;
 import tarewright.procedure.recipe.Recipes;
 import tarewright.quantity.Digits;
+import tarewright.wording.Dates;
 
 /** A whole term for the technician: the classes in order, what to do on which day, what to make for whom at one go, how much waste, how many of each thing. */
 final class TermPrepSheet {
@@ -94,10 +95,8 @@ final class TermPrepSheet {
         plan.makeUps().forEach(m -> m.on().ifPresent(on -> add(days, on, new Doing("term.make", made(m), whom(parts(m))))));
         Grid grid = new Grid(draft, "").words("term.day", "term.do", "term.whom");
         days.forEach((day, doings) -> {
-            List<Text> head = Text.words(day.toString());
             for (Doing doing : doings.stream().sorted((a, b) -> Integer.compare(ORDER.indexOf(a.key), ORDER.indexOf(b.key))).toList()) {
-                grid.row(head, doing.what.isEmpty() ? Text.words(draft.say(doing.key)) : draft.compose(doing.key, Map.of("what", doing.what)), doing.whom);
-                head = List.of();
+                grid.row(day(Optional.of(day)), doing.what.isEmpty() ? Text.words(draft.say(doing.key)) : draft.compose(doing.key, Map.of("what", doing.what)), doing.whom);
             }
         });
         List<Piece> pieces = new ArrayList<>(grid.under(2, "heading.term-days"));
@@ -107,7 +106,7 @@ final class TermPrepSheet {
         return pieces;
     }
 
-    private static final List<String> ORDER = List.of("term.after", "term.put-out", "term.make", "term.portion", "term.order");
+    private static final List<String> ORDER = List.of("term.put-out", "term.after", "term.make", "term.portion", "term.order");
 
     private static void add(Map<LocalDate, List<Doing>> days, LocalDate day, Doing doing) {
         days.computeIfAbsent(day, d -> new ArrayList<>()).add(doing);
@@ -132,7 +131,7 @@ final class TermPrepSheet {
         Grid grid = new Grid(draft, "term.make-ups").words("term.make-on", "expect.what", "term.whom").numbers("order.needed").words("term.fill", "term.use-by");
         for (MakeUp makeUp : plan.makeUps()) {
             grid.row(day(makeUp.on()), label(makeUp), whom(parts(makeUp)), shown(makeUp.needed()), fill(makeUp),
-                    makeUp.until().map(u -> Text.words(u.toString())).orElseGet(() -> Text.words(makeUp.recipe().keeps().orElseGet(() -> draft.say("term.not-told")))));
+                    makeUp.until().map(u -> day(Optional.of(u))).orElseGet(() -> Text.words(makeUp.recipe().keeps().orElseGet(() -> draft.say("term.not-told")))));
         }
         List<Piece> pieces = new ArrayList<>(totals.under(2, "heading.term-solutions"));
         pieces.addAll(grid.pieces());
@@ -182,7 +181,7 @@ final class TermPrepSheet {
     }
 
     private List<Text> day(Optional<LocalDate> day) {
-        return Text.words(day.map(LocalDate::toString).orElseGet(() -> draft.say("term.not-told")));
+        return Text.words(day.map(d -> Dates.printed(d.toString(), draft.procedure().setting().language())).orElseGet(() -> draft.say("term.not-told")));
     }
 
     private List<Text> litres(TermPlan.Waste waste) {
