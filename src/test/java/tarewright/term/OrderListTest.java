@@ -156,7 +156,10 @@ class OrderListTest {
             String made = prep.lines().filter(l -> l.startsWith("### Make ")).map(l -> l + "\n").reduce("", String::concat);
             String week = prep.substring(0, prep.indexOf("## What you handle"));
             int shelf = week.indexOf("What comes off the shelf");
-            add(shelf < 0 ? week : week.substring(0, shelf), TAKEN, sums, made);
+            // What is handed out and also made into a solution stands in both tables, in the second with all that is taken of it.
+            String both = shelf < 0 ? "" : week.substring(shelf).lines().map(l -> " of " + l.split(" \\| ")[0].replaceFirst("^\\| ", "").replaceFirst(" \\([^()]*[A-Z].*$", "") + "\n")
+                    .filter(l -> !l.isBlank()).reduce("", String::concat);
+            add(shelf < 0 ? week : week.substring(0, shelf), TAKEN, sums, made + both);
             add(shelf < 0 ? "" : week.substring(shelf), TAKEN, sums, "");
         }
         String order = text(Documents.order("Autumn", LIBRARY, "abcdefg", ""));
