@@ -83,7 +83,7 @@ final class Key {
         }
         for (int i = 0; i < versions.parts().size(); i++) {
             Lettered.Part version = versions.parts().get(i);
-            pieces.addAll(i == 0 ? answersUnlike(version, first.worked(first.versions.parts().get(0)), "hands.same-answer") : answers(version));
+            pieces.addAll(i == 0 ? answersUnlike(version, first.worked(first.versions.parts().get(0)), "hands.same-answer.") : answers(version));
         }
         return pieces;
     }
@@ -104,7 +104,7 @@ final class Key {
             pieces.add(0, heading(version));
         }
         if (!same.isEmpty()) {
-            pieces.add(its.paragraph(same.size() == 1 ? said : said + "s", "numbers", String.join(", ", same)));
+            pieces.add(its.paragraph(said + (same.size() == 1 ? "one" : "many"), "numbers", String.join(", ", same)));
         }
         return pieces;
     }
@@ -184,7 +184,7 @@ final class Key {
     /** Every answer of the first version worked out; of another one those that are not the same. */
     private List<Piece> answers(Lettered.Part version) {
         if (version != versions.parts().get(0)) {
-            return answersUnlike(version, worked(versions.parts().get(0)), "version.same-answer");
+            return answersUnlike(version, worked(versions.parts().get(0)), "version.same-answer.");
         }
         List<Piece> pieces = new ArrayList<>(worked(version));
         if (!pieces.isEmpty()) {
