@@ -144,7 +144,7 @@ class HandCheckTest {
         sheet.about("fizz", Property.DISSOLVED, 5.0 * held, "mL");
         sheet.about("fizz", Property.VOLUME, carbonate * R * T / MOIST - 5.0 * held, "mL");
         sheet.read("gas and liquid", 33, "mL");
-        sheet.read("liquid", 5, "mL");
+        sheet.read("air and acid", 5, "mL");
         sheet.read("gas volume", 28, "mL");
         double seen = MOIST * 28 / (R * T);
         sheet.answer("1", 5 * held, "mL");
