@@ -29,7 +29,6 @@ import tarewright.quantity.StrengthText;
 import tarewright.quantity.UnitResult;
 import tarewright.quantity.Units;
 import tarewright.setting.Overrides;
-import tarewright.text.Outside;
 import tarewright.wording.FindingText;
 
 /**
@@ -55,46 +54,11 @@ class MutationTest {
         }
     }
 
-    /** A folder with one file, each time with another content: the tables are read once for all mutants. */
-    private static final class OneFile implements Outside {
-        private byte[] content = {};
-
-        @Override
-        public byte[] read(Path file, long most) {
-            return content.clone();
-        }
-
-        @Override
-        public List<Path> list(Path folder) {
-            return List.of();
-        }
-
-        @Override
-        public boolean isFolder(Path path) {
-            return false;
-        }
-
-        @Override
-        public boolean isFile(Path path) {
-            return false;
-        }
-
-        @Override
-        public Path real(Path path) {
-            return path;
-        }
-
-        @Override
-        public void replace(Path file, byte[] content) {
-            throw new AssertionError("proof writes nothing");
-        }
-    }
-
     private final OneFile outside = new OneFile();
     private final Workshop workshop = new Workshop(outside, Overrides.NONE);
 
     private List<Finding> proof(String text) {
-        outside.content = text.getBytes(StandardCharsets.UTF_8);
+        outside.holds(text.getBytes(StandardCharsets.UTF_8));
         return workshop.resolve(new InputFile(Path.of("m.md"), "m.md")).findings();
     }
 
