@@ -74,7 +74,8 @@ final class Curves {
         Point after = graph.expected().get(0);
         String unit = "\u202F" + graph.y().unit().symbol();
         String time = fixed(after.x(), 1) + "\u202F" + graph.x().unit().symbol();
-        return new Piece.Paragraph(draft.prose().of(draft.say("curve.mixing", "graph", graph.name(), "time", time, "before",
+        String words = graph.block().drift().isPresent() ? "curve.drifting" : "curve.mixing";
+        return new Piece.Paragraph(draft.prose().of(draft.say(words, "graph", graph.name(), "time", time, "before",
                 fixed(graph.line().get(0).y(), 1) + unit, "after", fixed(after.y(), 1) + unit)));
     }
 

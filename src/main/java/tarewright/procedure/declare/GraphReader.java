@@ -3,6 +3,7 @@ package tarewright.procedure.declare;
 import java.util.List;
 import java.util.Optional;
 import tarewright.procedure.declare.GraphBlock.AxisField;
+import tarewright.procedure.declare.GraphBlock.Drift;
 import tarewright.procedure.syntax.Fields;
 import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.procedure.syntax.TypedBlock;
@@ -12,6 +13,8 @@ import tarewright.quantity.Typed;
 /** Reads {@code graph} blocks. */
 final class GraphReader {
     private static final String SHAPE = "mass of ribbon; 0 to 2 g";
+    private static final String DRIFT = "0.4 °C in 1 min";
+    private static final String IN = " in ";
 
     private final FieldReader reader;
 
@@ -31,8 +34,32 @@ final class GraphReader {
             String key = fields.has("before") ? "mixed at" : "before";
             reader.note(new DeclareFinding.FieldMissing(block.type(), key, key.equals("before") ? "before: start" : "mixed at: 3 min", block.typeSpan()));
         }
+        if (fields.has("drift") && !fields.has("mixed at")) {
+            reader.note(new DeclareFinding.FieldMissing(block.type(), "mixed at", "mixed at: 3 min", block.typeSpan()));
+        }
         return new GraphBlock(block, axis(fields, "x"), axis(fields, "y"), reader.name(fields, "of"), reader.name(fields, "before"),
-                reader.piece(fields, "mixed at").flatMap(reader::quantity));
+                reader.piece(fields, "mixed at").flatMap(reader::quantity), reader.piece(fields, "drift").flatMap(this::drift));
+    }
+
+    private Optional<Drift> drift(Piece piece) {
+        int in = piece.text().indexOf(IN);
+        if (in < 0) {
+            reader.note(new DeclareFinding.BadShape("drift", piece.text(), DRIFT, piece.span()));
+            return Optional.empty();
+        }
+        Optional<At<Typed>> back = aboveZero(piece.part(0, in).trimmed());
+        Optional<At<Typed>> time = aboveZero(piece.part(in + IN.length(), piece.text().length()).trimmed());
+        return back.flatMap(b -> time.map(t -> new Drift(b, t)));
+    }
+
+    private Optional<At<Typed>> aboveZero(Piece piece) {
+        return reader.quantity(piece).filter(q -> {
+            boolean positive = q.value().value() > 0;
+            if (!positive) {
+                reader.note(new DeclareFinding.NotAboveZero("drift", q.at().text(), q.at()));
+            }
+            return positive;
+        });
     }
 
     /** {@code mass of ribbon}, or {@code time; 0 to 10 min}. */

@@ -39,7 +39,7 @@ final class Vocabulary {
         all.put("waste", List.of("of", "into", "neutralise with"));
         all.put("trial", List.of("of", "gave", "on"));
         all.put("settled", List.of("finding", "because"));
-        all.put("graph", List.of("x", "y", "of", "before", "mixed at"));
+        all.put("graph", List.of("x", "y", "of", "before", "mixed at", "drift"));
         all.put(TERM, List.of("term", "school", "paper", "spare", "documents", "procedures", "copies", "language", "country", "labels", "versions"));
         all.put(BESIDE, List.of());
         all.put("section", List.of("groups", "group size", "date", "room", "on the day", "procedures", "copies", "spare", "versions"));

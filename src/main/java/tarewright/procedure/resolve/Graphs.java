@@ -13,6 +13,7 @@ import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.GraphBlock;
 import tarewright.procedure.declare.GraphBlock.AxisField;
+import tarewright.procedure.declare.GraphBlock.Drift;
 import tarewright.procedure.declare.Procedure;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.resolve.ResolvedGraph.Axis;
@@ -37,6 +38,9 @@ final class Graphs {
 
     /** Of dilute solutions in water: common practice, no source. */
     private static final Typed USUAL_PH = ((QuantityResult.Ok) QuantityText.parse("0 to 14")).typed();
+
+    /** Straight pieces that a line which drifts back is drawn with. */
+    private static final int PIECES = 40;
 
     private final List<Dealer> dealers;
     private final Procedure procedure;
@@ -99,8 +103,8 @@ final class Graphs {
     }
 
     /**
-     * What is read against time, with a jump where two things are mixed: as high as it would be without any loss, so level before and after. The straight line
-     * through later readings, drawn back to that time, is to meet it there.
+     * What is read against time, with a jump where two things are mixed: as high as it would be without any loss, so level before, and level after unless the
+     * author found on trial how fast it drifts back. The line through later readings, drawn back to that time, is to meet it there.
      */
     private Optional<ResolvedGraph> mixing(GraphBlock block) {
         Optional<Shown> x = block.x().flatMap(a -> shown(a, List.of()));
@@ -124,8 +128,45 @@ final class Graphs {
         double low = y.get().axis().unit().fromSi(before.get().value());
         double high = y.get().axis().unit().fromSi(after.get().value());
         Scale scale = along.scale().orElseThrow();
-        List<Point> line = List.of(new Point(scale.from(), low, ""), new Point(at, low, ""), new Point(at, high, ""), new Point(scale.to(), high, ""));
+        List<Point> line = new ArrayList<>(List.of(new Point(scale.from(), low, ""), new Point(at, low, "")));
+        line.addAll(after(block, along, y.get().axis(), new Point(at, high, ""), high - low));
         return Optional.of(new ResolvedGraph(block, along, y.get().axis(), List.of(new Point(at, high, "")), line, Optional.empty()));
+    }
+
+    /**
+     * From the mixing to the end of the axis. What drifts goes back in proportion to how far it stands from where it began (Newton's law of cooling, with the
+     * surroundings as warm as the start), at first as fast as the author found.
+     */
+    private List<Point> after(GraphBlock block, Axis along, Axis up, Point top, double jump) {
+        double end = along.scale().orElseThrow().to();
+        double rate = block.drift().flatMap(d -> rate(d, along, up)).orElse(0.0);
+        if (rate == 0 || jump == 0) {
+            return List.of(top, new Point(end, top.y(), ""));
+        }
+        double lasts = Math.abs(jump) / rate;
+        List<Point> falling = new ArrayList<>();
+        for (int i = 0; i <= PIECES; i++) {
+            double x = top.x() + (end - top.x()) * i / PIECES;
+            falling.add(new Point(x, top.y() - jump * -Math.expm1(-(x - top.x()) / lasts), ""));
+        }
+        return falling;
+    }
+
+    /** In the unit of the y axis in one unit of the x axis; none, and told, where the author typed other kinds of quantity. */
+    private Optional<Double> rate(Drift drift, Axis along, Axis up) {
+        Typed back = drift.back().value();
+        Typed time = drift.in().value();
+        boolean backFits = fits(drift.back(), up);
+        boolean timeFits = fits(drift.in(), along);
+        return backFits && timeFits ? Optional.of(back.value() * back.unit().factor() / up.unit().factor() * along.unit().factor() / time.si()) : Optional.empty();
+    }
+
+    private boolean fits(At<Typed> typed, Axis axis) {
+        boolean fits = typed.value().dimension().equals(axis.unit().dimension());
+        if (!fits) {
+            findings.accept(new ResolveFinding.DriftKind(typed.at().text(), axis.words(), Kinds.name(axis.unit().dimension()), typed.at()));
+        }
+        return fits;
     }
 
     /** The members of the series that a graph is of. */

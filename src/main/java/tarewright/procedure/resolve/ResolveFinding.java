@@ -338,6 +338,14 @@ public sealed interface ResolveFinding extends Finding {
         }
     }
 
+    /** A drift on a graph is of another kind than the axis that it goes along. */
+    record DriftKind(String text, String axis, String kind, Span at) implements ResolveFinding {
+        @Override
+        public String id() {
+            return "drift-kind";
+        }
+    }
+
     /** More amounts are dealt over the runs than there are runs: the last ones nobody gets. */
     record FewRuns(String name, int amounts, int runs, Span at) implements ResolveFinding {
         @Override

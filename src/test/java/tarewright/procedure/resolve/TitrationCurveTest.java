@@ -208,6 +208,41 @@ class TitrationCurveTest {
         assertEquals(graph.line().get(2).y(), graph.line().get(3).y(), 1e-12);
     }
 
+    /** The excess over the start is 6.67 K (above); at 0.4 K/min at first, after t minutes there is 6.67 K × exp(−0.4 t/6.67) of it: Newton's law of cooling, by hand. */
+    @Test
+    @DisplayName("with a drift found on trial the line goes back from the highest in proportion to what is left of the rise: exp(-0.4 × 7 / 6.67) of it after 7 minutes")
+    void drifting() {
+        Found<Resolved> found = heat("x: time; 0 to 10 min\ny: highest; 15 to 30 °C\nbefore: start\nmixed at: 3 min\ndrift: 0.4 °C in 1 min");
+        assertEquals(List.of(), found.findings());
+        List<ResolvedGraph.Point> line = found.value().graphs().get(0).line();
+        double rise = line.get(2).y() - 20;
+        ResolvedGraph.Point last = line.get(line.size() - 1);
+        assertEquals(10, last.x(), 1e-9);
+        assertEquals(rise * Math.exp(-0.4 * 7 / rise), last.y() - 20, 1e-3);
+        assertEquals(24.38, last.y(), 0.15);
+        ResolvedGraph.Point next = line.get(3);
+        assertEquals(0.4, (line.get(2).y() - next.y()) / (next.x() - 3), 0.01);
+        List<ResolvedGraph.Point> other = heat("x: time; 0 to 10 min\ny: highest; 15 to 30 °C\nbefore: start\nmixed at: 3 min\ndrift: 0.8 K in 120 s")
+                .value().graphs().get(0).line();
+        assertEquals(last.y(), other.get(other.size() - 1).y(), 1e-9);
+    }
+
+    @Test
+    @DisplayName("a drift that is no temperature in a time, is not above zero, or belongs to no mixing, is told")
+    void driftTold() {
+        String axes = "x: time; 0 to 10 min\ny: highest; 15 to 30 °C\n";
+        String mixed = axes + "before: start\nmixed at: 3 min\n";
+        assertEquals(List.of("bad-shape"), ids(mixed + "drift: 0.4 °C"));
+        assertEquals(List.of("drift-kind"), ids(mixed + "drift: 0.4 mL in 1 min"));
+        assertEquals(List.of("drift-kind"), ids(mixed + "drift: 0.4 °C in 1 g"));
+        assertEquals(List.of("not-above-zero"), ids(mixed + "drift: -0.4 °C in 1 min"));
+        assertEquals(List.of("field-missing"), ids(axes + "drift: 0.4 °C in 1 min"));
+    }
+
+    private static List<String> ids(String graph) {
+        return heat(graph).findings().stream().map(f -> f.id()).toList();
+    }
+
     @Test
     @DisplayName("a time of mixing that is off the axis or no time, and one field without the other, are told")
     void mixingTold() {
