@@ -7,6 +7,7 @@ import tarewright.procedure.prepare.Draw;
 import tarewright.procedure.prepare.Provision;
 import tarewright.procedure.prepare.Supplies;
 import tarewright.procedure.recipe.Recipes;
+import tarewright.procedure.resolve.RinseAndFill;
 
 /** What is got ready, for other programs: of each thing that is handed out the total, what a group gets, and in what; and what comes off the shelf. */
 final class PrepJson {
@@ -32,11 +33,28 @@ final class PrepJson {
     private static void provision(ObjectNode node, Provision provision, int groups) {
         ArrayNode uses = node.putArray("uses");
         provision.uses().forEach(u -> uses.add(u.name()));
+        provision.fillings().forEach(f -> filling(node.withArray("rinsing and filling").addObject(), f));
         node.set("each", FiguresJson.figure(provision.each()));
         node.set("total", FiguresJson.figure(provision.total()));
         node.set("ready", FiguresJson.figure(provision.ready()));
         node.set("share", FiguresJson.figure(provision.share()));
         provision.bottle().ifPresent(b -> node.set("bottle", FiguresJson.figure(b)));
         node.put("containers", groups);
+    }
+
+    private static void filling(ObjectNode node, RinseAndFill filling) {
+        node.put("instrument", filling.item().name());
+        node.put("rinses", filling.rinses());
+        node.set("rinse", FiguresJson.figure(filling.rinse()));
+        ArrayNode rests = node.putArray("instruments");
+        filling.rests().forEach(r -> {
+            ObjectNode rest = rests.addObject();
+            rest.put("count", r.count());
+            r.stays().ifPresent(s -> {
+                rest.put("fillings", r.fillings());
+                rest.set("left in it", FiguresJson.figure(s));
+            });
+        });
+        node.set("total", FiguresJson.figure(filling.total()));
     }
 }

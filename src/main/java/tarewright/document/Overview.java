@@ -216,6 +216,7 @@ final class Overview {
         Labels labels = new Labels(draft);
         Grid grid = new Grid(draft, "totals.caption").words("expect.what").numbers("totals.each", "totals.class");
         Map<String, List<Text>> withheld = new LinkedHashMap<>();
+        boolean filled = false;
         for (ResolvedQuantity quantity : draft.procedure().quantities()) {
             // A ribbon is cut off a reel: what the class takes of it is a length.
             Optional<Figure> total = quantity.figure(Property.CLASS_LENGTH).or(() -> quantity.figure(Property.CLASS_TOTAL));
@@ -226,6 +227,7 @@ final class Overview {
                 withheld.put(quantity.name(), labels.label(quantity.block()));
                 continue;
             }
+            filled |= quantity.filling().isPresent();
             String each = draft.numbers().printed(quantity.figure(Property.LENGTH).orElse(quantity.amount().get()));
             grid.row(labels.label(quantity.block()), Text.words(quantity.block().portions() == 1 ? each
                     : draft.say("totals.portions", "times", quantity.block().portions(), "amount", each)),
@@ -235,9 +237,8 @@ final class Overview {
         List<Piece> table = new ArrayList<>(grid.under(2, "heading.totals"));
         if (!table.isEmpty()) {
             String spare = draft.numbers().printedNumber(100 * setting.spare());
-            table.add(1, new Piece.Paragraph(Text.words(draft.say(setting.runs() == 1 ? "totals.said" : "totals.said-runs",
-                    "groups", setting.groups(),
-                    "runs", setting.runs(), "spare", spare))));
+            String said = draft.say(setting.runs() == 1 ? "totals.said" : "totals.said-runs", "groups", setting.groups(), "runs", setting.runs(), "spare", spare);
+            table.add(1, new Piece.Paragraph(Text.words(filled ? said + " " + draft.say("totals.filled") : said)));
             // The sentence between heading and table must not be the last on a page.
             pieces.add(new Piece.Together(table));
         }

@@ -15,6 +15,7 @@ import tarewright.procedure.prepare.Equipment;
 import tarewright.procedure.prepare.Provision;
 import tarewright.procedure.prepare.Supplies;
 import tarewright.procedure.recipe.Recipes;
+import tarewright.procedure.resolve.RinseAndFill;
 import tarewright.procedure.syntax.Part;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.safety.Rulebook;
@@ -115,11 +116,27 @@ final class PrepSheet implements Filling {
             pieces.add(new Piece.Table(Text.words(draft.say("prep.totals")), heads("expect.what", "totals.each", "totals.class", "prep.ready",
                     "prep.used", "prep.left-over"), rows, List.of(false, true, true, true, false, false), true, Piece.Use.FILL));
         }
+        pieces.addAll(fillings());
         Grid shelfTable = new Grid(draft, "prep.off-the-shelf").words("expect.what").numbers("prep.takes", "order.on-hand");
         draws.stream().filter(d -> d.thing() instanceof Draw.Thing.From || d.stock().isPresent()).forEach(d -> shelfTable.row(OrderSheet.name(d, draft),
                 List.of(new Text.Quantity(draft.numbers().printed(d.amount()))), d.onHand().map(this::shown).orElseGet(() -> blank("order.on-hand"))));
         pieces.addAll(shelfTable.pieces());
         return pieces;
+    }
+
+    /** What burettes and pipettes take beyond what is measured out with them. */
+    private List<Piece> fillings() {
+        List<List<Piece>> all = new ArrayList<>();
+        for (Provision provision : supplies.provisions()) {
+            for (RinseAndFill filling : provision.fillings()) {
+                List<List<Text>> rests = filling.rests().stream().flatMap(r -> r.stays().map(s -> Text.words(draft.say("prep.filling-rest", "count", r.count(),
+                        "stays", draft.numbers().printed(s), "fillings", r.fillings()))).stream()).toList();
+                Map<String, List<Text>> parts = Map.of("name", name(provision), "item", Text.words(filling.item().words()), "rinses", Text.words(Integer.toString(filling.rinses())),
+                        "rinse", shown(filling.rinse()), "count", Text.words(Long.toString(filling.instruments())), "rests", Typeset.joined(rests, "; "));
+                all.add(List.of(new Piece.Paragraph(draft.compose(rests.isEmpty() ? "prep.filling-pipette" : "prep.filling-burette", parts))));
+            }
+        }
+        return all.isEmpty() ? List.of() : List.of(draft.paragraph("prep.fillings"), new Piece.Bullets(all));
     }
 
     // --- what is dangerous to handle

@@ -69,13 +69,14 @@ class DemoTermTest {
         assertTrue(totals >= 60, totals + " totals");
     }
 
-    /** Groups × runs × portions × amount × (1 + spare), then two figures upward, or the flasks that hold it, as the technician's sheet of that section says. */
+    /** Groups × (runs × portions × amount + rinsing and filling) × (1 + spare), then two figures upward, or the flasks that hold it, as the technician's sheet of that section says. */
     private int totals(JsonNode procedure) throws IOException {
         String name = procedure.get("procedure").asText();
         String source = Files.readString(Path.of("procedures", name + ".md"));
         String sheet = text(out.resolve(procedure.get("section").asText()).resolve(name + "-prep.pdf"));
         JsonNode setting = procedure.get("setting");
-        BigDecimal factor = decimal(setting.get("groups")).multiply(decimal(setting.get("runs"))).multiply(BigDecimal.ONE.add(decimal(setting.get("spare"))));
+        int runs = setting.get("runs").asInt();
+        BigDecimal factor = decimal(setting.get("groups")).multiply(BigDecimal.ONE.add(decimal(setting.get("spare"))));
         int totals = 0;
         for (Map.Entry<String, JsonNode> handed : procedure.at("/prep/handed out").properties()) {
             for (JsonNode row : handed.getValue()) {
@@ -85,8 +86,11 @@ class DemoTermTest {
                 }
                 BigDecimal each = BigDecimal.ZERO;
                 for (JsonNode use : row.get("uses")) {
-                    each = each.add(amount(procedure.at("/quantities").get(use.asText()).get("figures"), unit).multiply(BigDecimal.valueOf(portions(source, use.asText()))));
+                    BigDecimal amount = amount(procedure.at("/quantities").get(use.asText()).get("figures"), unit);
+                    int times = portions(source, use.asText()) * runs;
+                    each = each.add(amount.multiply(BigDecimal.valueOf(times))).add(rinsingAndFilling(source, use.asText(), amount, times));
                 }
+                assertEquals(0, decimal(row.at("/each/value")).subtract(each).abs().compareTo(new BigDecimal("1e-9")) > 0 ? 1 : 0, name + " " + handed.getKey() + ": " + each);
                 BigDecimal total = each.multiply(factor);
                 boolean made = procedure.at("/recipes").has(handed.getKey());
                 BigDecimal ready = made ? flasks(total.multiply(UNITS.get(unit)).movePointRight(3)).movePointLeft(3) : total.round(new MathContext(2, RoundingMode.CEILING))
@@ -99,6 +103,38 @@ class DemoTermTest {
             }
         }
         return totals;
+    }
+
+    /**
+     * Of a burette or pipette that each group has, in millilitres; common practice, no source: twice a fifth of its size to rinse it; a burette holds a tenth more than its
+     * size above zero and below its last mark, gives as many titres as go into its size, and is filled up again for the next. What is left after the last titre is lost.
+     */
+    private static BigDecimal rinsingAndFilling(String source, String block, BigDecimal titre, int titres) {
+        String fields = block(source, block);
+        Matcher with = Pattern.compile("(?m)^measure with: (.+)").matcher(fields);
+        Matcher item = Pattern.compile("(?m)^" + (with.find() ? Pattern.quote(with.group(1)) : "-") + ": +(.*)").matcher(source);
+        String words = item.find() ? item.group(1) : "";
+        if (!words.contains("burette") && !words.contains("pipette")) {
+            return BigDecimal.ZERO;
+        }
+        assertTrue(words.endsWith("one per group"), words);
+        Matcher size = Pattern.compile("([0-9]+) mL").matcher(words);
+        assertTrue(size.find(), words);
+        BigDecimal holds = new BigDecimal(size.group(1));
+        BigDecimal rinses = holds.multiply(new BigDecimal("0.4"));
+        if (words.contains("pipette")) {
+            return rinses;
+        }
+        BigDecimal level = holds;
+        for (int i = 0; i < titres; i++) {
+            level = (level.compareTo(titre) < 0 ? holds : level).subtract(titre);
+        }
+        return rinses.add(level).add(holds.multiply(new BigDecimal("0.1")));
+    }
+
+    private static String block(String source, String name) {
+        Matcher at = Pattern.compile("```\\w+ " + Pattern.quote(name) + "\\n(?:.*\\n)*?```").matcher(source);
+        return at.find() ? at.group() : "";
     }
 
     private static BigDecimal amount(JsonNode figures, String unit) {
@@ -116,8 +152,7 @@ class DemoTermTest {
     }
 
     private static int portions(String source, String block) {
-        Matcher at = Pattern.compile("```\\w+ " + Pattern.quote(block) + "\\n(?:.*\\n)*?```").matcher(source);
-        Matcher portions = Pattern.compile("(?m)^portions: (\\d+)").matcher(at.find() ? at.group() : "");
+        Matcher portions = Pattern.compile("(?m)^portions: (\\d+)").matcher(block(source, block));
         return portions.find() ? Integer.parseInt(portions.group(1)) : 1;
     }
 

@@ -26,6 +26,7 @@ import tarewright.procedure.recipe.Recipes;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.procedure.resolve.RinseAndFill;
 import tarewright.setting.Setting;
 import tarewright.tables.HazardTables;
 
@@ -113,7 +114,7 @@ class PrepSheetTest {
         }
     }
 
-    /** In decimal arithmetic, from the amounts as they are shown: groups × runs × portions × amount × (1 + spare), then two figures upward, or the
+    /** In decimal arithmetic, from the amounts as they are shown: groups × (runs × portions × amount + what rinses and fills, see RinseAndFillTest) × (1 + spare), then two figures upward, or the
      * smallest flask of ISO 1042 that holds it (from memory), beyond 2 L flasks of 2 L and one for the rest. */
     @ParameterizedTest
     @MethodSource("library")
@@ -129,6 +130,10 @@ class PrepSheetTest {
             for (ResolvedQuantity use : provision.uses()) {
                 double amount = use.figure(Property.LENGTH).or(use::amount).orElseThrow().shownValue();
                 each = each.add(new BigDecimal(amount, MathContext.DECIMAL32).multiply(BigDecimal.valueOf((long) setting.runs() * use.block().portions())));
+            }
+            for (RinseAndFill filling : provision.fillings()) {
+                BigDecimal ofAll = new BigDecimal(filling.total().shownValue(), MathContext.DECIMAL32);
+                each = each.add(ofAll.divide(BigDecimal.valueOf(setting.groups()), MathContext.DECIMAL64));
             }
             BigDecimal total = each.multiply(BigDecimal.valueOf(setting.groups())).multiply(BigDecimal.ONE.add(BigDecimal.valueOf(setting.spare())));
             double unit = provision.each().unit().factor() / provision.uses().get(0).figure(Property.LENGTH)

@@ -55,7 +55,7 @@ public record PotWaste(PotLeft left, Map<String, Figure> moles, Optional<Figure>
         return new Account(procedure, left).residue().times((double) potsPerGroup * groups);
     }
 
-    private static List<String> blocks(PotLeft left) {
+    static List<String> blocks(PotLeft left) {
         return left.pot().reactants().stream().flatMap(r -> r.blocks().stream()).toList();
     }
 

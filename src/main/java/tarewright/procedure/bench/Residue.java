@@ -13,6 +13,8 @@ import tarewright.chemistry.solution.InWater;
 import tarewright.derivation.Figure;
 import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
+import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
 import tarewright.safety.Content;
@@ -51,6 +53,18 @@ record Residue(Map<String, Figure> moles, Map<String, Formula> dissolved, List<P
     /** What is left of a bottle, as it is: how much is not known. */
     static Residue of(Matter bottle) {
         return new Residue(Map.of(), Map.of(), bottle.parts(), Optional.empty(), false);
+    }
+
+    /** So much of a bottle, as it is. @param parts what is in it */
+    static Residue of(ResolvedQuantity bottle, Figure volume, List<Part> parts) {
+        Optional<Figure> strength = bottle.figure(Property.STRENGTH);
+        Optional<Formula> formula = bottle.matter().map(tarewright.procedure.declare.Matter::formula);
+        if (strength.isEmpty() || formula.isEmpty()) {
+            return new Residue(Map.of(), Map.of(), parts, Optional.of(volume), false);
+        }
+        String plain = formula.get().plain();
+        Figure moles = Figure.of(Symbol.ofFormula("n", plain), MOLE, new Step.Product(1, List.of(new Step.Power(strength.get(), 1), new Step.Power(volume, 1))));
+        return new Residue(Map.of(plain, moles), Map.of(plain, formula.get()), parts, Optional.of(volume), bottle.block().also().isEmpty());
     }
 
     /** So many of them poured together. */

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.procedure.declare.Notes.WasteBlock;
 import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.safety.Clash;
 import tarewright.safety.Form;
 import tarewright.safety.Incompatible;
@@ -28,7 +29,7 @@ import tarewright.safety.WasteRule;
  * @param said whether they are the author's
  * @param pots what is left in them goes into it
  * @param bottles what is left of them goes into it as it is
- * @param volume of the liquids of the whole class
+ * @param volume of the liquids of the whole class, with what burettes and pipettes were rinsed with and what was left in them
  * @param pH of all of it together, estimated
  * @param advice on all of it together; the amount of neutraliser is for the whole class
  * @param clashes what must not meet in it
@@ -70,7 +71,21 @@ public record WasteContainer(String into, boolean said, List<PotWaste> pots, Lis
                 filling.said = true;
             }
         }
-        return all.entrySet().stream().map(e -> of(procedure, e.getKey(), e.getValue(), rules)).toList();
+        return all.entrySet().stream().map(e -> of(procedure, bench, e.getKey(), e.getValue(), rules)).toList();
+    }
+
+    /** What burettes and pipettes were rinsed with and what was left in them goes where the pots go that they fill. */
+    private static List<Residue> runOut(Resolved procedure, OnTheBench bench, Filling filling) {
+        List<Residue> all = new ArrayList<>();
+        for (ResolvedQuantity quantity : procedure.quantities()) {
+            boolean here = filling.pots.stream().anyMatch(p -> PotWaste.blocks(p.left()).contains(quantity.name()));
+            ResolvedQuantity bottle = procedure.quantity(Bottles.source(procedure, quantity.block()).name()).orElse(quantity);
+            Optional<Taken> taken = bench.taken().stream().filter(t -> t.source() == bottle || t.isUsedIn(List.of(quantity.name()))).findFirst();
+            if (here && taken.isPresent()) {
+                quantity.filling().ifPresent(f -> all.add(Residue.of(bottle, f.total(), taken.get().verdict().matter().parts())));
+            }
+        }
+        return all;
     }
 
     /** The bottle that a block names; where nothing reacts, all of them. */
@@ -82,10 +97,10 @@ public record WasteContainer(String into, boolean said, List<PotWaste> pots, Lis
         return bench.taken().stream().filter(t -> t.source().name().equals(name) || t.isUsedIn(List.of(name))).toList();
     }
 
-    private static WasteContainer of(Resolved procedure, String into, Filling filling, Rulebook rules) {
+    private static WasteContainer of(Resolved procedure, OnTheBench bench, String into, Filling filling, Rulebook rules) {
         List<PotWaste> pots = filling.pots;
-        Residue all = Residue.together(Stream.concat(pots.stream().map(p -> p.ofTheClass(procedure)),
-                filling.bottles.stream().map(t -> Residue.of(t.verdict().matter()))).toList());
+        Residue all = Residue.together(Stream.of(pots.stream().map(p -> p.ofTheClass(procedure)), runOut(procedure, bench, filling).stream(),
+                filling.bottles.stream().map(t -> Residue.of(t.verdict().matter()))).flatMap(s -> s).toList());
         Optional<String> neutraliser = pots.stream().flatMap(p -> PotWaste.said(procedure, p.left()).stream())
                 .flatMap(w -> w.neutraliseWith().stream()).map(m -> m.value().name()).findFirst();
         List<Matter> each = Stream.concat(pots.stream().map(p -> p.advice().left().matter()),

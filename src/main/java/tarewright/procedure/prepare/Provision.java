@@ -3,6 +3,7 @@ package tarewright.procedure.prepare;
 import java.util.List;
 import java.util.Optional;
 import tarewright.derivation.Figure;
+import tarewright.procedure.resolve.RinseAndFill;
 import tarewright.procedure.resolve.ResolvedQuantity;
 
 /**
@@ -10,17 +11,19 @@ import tarewright.procedure.resolve.ResolvedQuantity;
  *
  * @param source the block whose bottle it is
  * @param uses what is measured out of it
- * @param each what one group takes in all its portions and runs; where groups get different amounts, what the one takes that takes most
+ * @param fillings what rinses and fills burettes and pipettes of the class
+ * @param each what one group takes in all its portions and runs, with its part of the fillings; where groups get different amounts, what the one takes that takes most
  * @param total what the class takes, with spare
  * @param ready the total rounded up to what is easily weighed or measured; of what is made by a recipe, the flasks that are filled
  * @param share what is put out for one group: its part of the spare in it, rounded down so that all shares together are no more than {@code ready}
  * @param bottle the volume of a usual bottle that holds the share; empty for what is weighed, and for what no bottle holds
  * @param varies whether groups get different amounts of it; the shares are then for the largest, and together more than is needed
  */
-public record Provision(ResolvedQuantity source, List<ResolvedQuantity> uses, Figure each, Figure total, Figure ready, Figure share,
+public record Provision(ResolvedQuantity source, List<ResolvedQuantity> uses, List<RinseAndFill> fillings, Figure each, Figure total, Figure ready, Figure share,
         Optional<Figure> bottle, boolean varies) {
     public Provision {
         uses = List.copyOf(uses);
+        fillings = List.copyOf(fillings);
     }
 
     public String name() {
@@ -29,6 +32,6 @@ public record Provision(ResolvedQuantity source, List<ResolvedQuantity> uses, Fi
 
     /** The same, made in whole flasks. */
     Provision made(Figure volume) {
-        return new Provision(source, uses, each, total, volume, share, bottle, varies);
+        return new Provision(source, uses, fillings, each, total, volume, share, bottle, varies);
     }
 }

@@ -17,6 +17,7 @@ import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.bench.Taken;
 import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.recipe.Recipes;
+import tarewright.procedure.resolve.RinseAndFill;
 import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Property;
 import tarewright.procedure.resolve.Resolved;
@@ -83,21 +84,23 @@ public record Supplies(Resolved procedure, List<Provision> provisions, List<Equi
     private static Provision provision(Resolved procedure, ResolvedQuantity source, Map<ResolvedQuantity, Figure> uses) {
         Setting setting = procedure.setting();
         Practice practice = procedure.tables().practice();
-        List<Step.Term> terms = most(procedure, uses);
+        List<Step.Term> terms = new ArrayList<>(most(procedure, uses));
+        List<RinseAndFill> fillings = uses.keySet().stream().flatMap(u -> u.filling().stream()).filter(f -> f.total().dimension().equals(terms.get(0).figure().dimension())).toList();
+        fillings.forEach(f -> terms.add(new Step.Term(1.0 / setting.groups(), f.total())));
         Figure first = terms.get(0).figure();
         Figure each = terms.size() == 1 && terms.get(0).coefficient() == 1 ? first
                 : shownAs(Figure.of(named("each", source), first.unit(), new Step.Sum(terms)), first);
         Figure spare = counted("spare", 1 + setting.spare());
         boolean varies = procedure.hands().stream().flatMap(h -> uses.keySet().stream().map(u -> terms(h, u, uses.get(u), 1).get(0).figure().value() - uses.get(u).value()))
                 .anyMatch(difference -> difference != 0);
-        Figure exact = varies ? Figure.of(named("total", source), each.unit(), new Step.Product(1, List.of(new Power(all(procedure, uses), 1), new Power(spare, 1))))
+        Figure exact = varies ? Figure.of(named("total", source), each.unit(), new Step.Product(1, List.of(new Power(all(procedure, uses, fillings), 1), new Power(spare, 1))))
                 : Figure.of(named("total", source), each.unit(),
                 new Step.Product(1, List.of(new Power(each, 1), new Power(counted("groups", setting.groups()), 1), new Power(spare, 1))));
         Figure withSpare = Figure.of(named("each with spare", source), each.unit(),
                 new Step.Product(1, List.of(new Power(each, 1), new Power(spare, 1))));
         Figure down = Rounded.down(withSpare, practice.figures(), named("share", source));
         Figure share = down.value() < each.value() ? shownAs(each.as(named("share", source)), first) : down;
-        return new Provision(source, List.copyOf(uses.keySet()), each, lastDigitUp(exact, each, source), Rounded.up(exact, practice.figures(), named("ready", source)),
+        return new Provision(source, List.copyOf(uses.keySet()), fillings, each, lastDigitUp(exact, each, source), Rounded.up(exact, practice.figures(), named("ready", source)),
                 share, bottle(share, practice), varies);
     }
 
@@ -119,8 +122,9 @@ public record Supplies(Resolved procedure, List<Provision> provisions, List<Equi
     }
 
     /** What all groups take, without spare. */
-    private static Figure all(Resolved procedure, Map<ResolvedQuantity, Figure> uses) {
-        List<Step.Term> terms = procedure.hands().stream().flatMap(h -> uses.keySet().stream().flatMap(u -> terms(h, u, uses.get(u), h.times()).stream())).toList();
+    private static Figure all(Resolved procedure, Map<ResolvedQuantity, Figure> uses, List<RinseAndFill> fillings) {
+        List<Step.Term> terms = new ArrayList<>(procedure.hands().stream().flatMap(h -> uses.keySet().stream().flatMap(u -> terms(h, u, uses.get(u), h.times()).stream())).toList());
+        fillings.forEach(f -> terms.add(new Step.Term(1, f.total())));
         return Figure.of(Symbol.words("all groups"), terms.get(0).figure().unit(), new Step.Sum(terms));
     }
 

@@ -222,6 +222,9 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
             for (Hand hand : procedure.hands()) {
                 hand.resolved().quantity(made.name()).flatMap(q -> q.figure(Property.TAKEN)).ifPresent(t -> terms.add(new Term(hand.times() * spare, t)));
             }
+            if (!terms.isEmpty()) {
+                made.filling().ifPresent(f -> terms.add(new Term(spare, f.total())));
+            }
             return terms.isEmpty() ? Optional.empty()
                     : Optional.of(Figure.of(terms.get(0).figure().symbol(), terms.get(0).figure().unit(), new Step.Sum(terms)));
         }

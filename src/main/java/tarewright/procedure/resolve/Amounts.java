@@ -355,9 +355,24 @@ final class Amounts {
             if (block.portions() > 1) {
                 powers.add(new Power(count("portions", block.portions()), 1));
             }
-            powers.add(new Power(count("spare", 1 + bench.setting.spare()), 1));
-            return total(each, powers);
+            return total(each, withSpare(each, powers, measured));
         });
+    }
+
+    /** What is measured out, what rinses and fills burettes and pipettes, and the spare over both. */
+    private List<Power> withSpare(Figure each, List<Power> measuredOut, Property measured) {
+        Power spare = new Power(count("spare", 1 + bench.setting.spare()), 1);
+        RinsesAndFills fillings = new RinsesAndFills(bench);
+        Optional<RinseAndFill> filling = measured == Property.VOLUME && !fillings.ofWhatItIsMadeFrom(block) ? fillings.of(block) : Optional.empty();
+        List<Power> powers = new ArrayList<>(measuredOut);
+        if (filling.isPresent()) {
+            Figure all = Figure.of(Symbol.words("all groups"), each.unit(), new Step.Product(1, measuredOut));
+            Figure out = each.decimals().isPresent() ? all.shownTo(each.decimals().getAsInt()) : all;
+            Figure both = Figure.of(Symbol.alone(""), each.unit(), new Step.Sum(List.of(new Step.Term(1, out), new Step.Term(1, filling.get().total()))));
+            powers = new ArrayList<>(List.of(new Power(both, 1)));
+        }
+        powers.add(spare);
+        return powers;
     }
 
     /** What the whole class takes. A total that falls short by the digits that are not shown would be too little for the last group. */
@@ -398,7 +413,7 @@ final class Amounts {
         }
         Figure first = terms.get(0).figure();
         Figure sum = Figure.of(Symbol.words("all groups"), first.unit(), new Step.Sum(terms));
-        return Optional.of(total(first, List.of(new Power(sum, 1), new Power(count("spare", 1 + bench.setting.spare()), 1))));
+        return Optional.of(total(first, withSpare(first, List.of(new Power(sum, 1)), measured)));
     }
 
     private static Figure count(String what, double number) {

@@ -17,9 +17,10 @@ import tarewright.procedure.declare.QuantityBlock;
  * @param measuredOut the property that a group measures out
  * @param instrument that weighs or measures it
  * @param taken whether the students take it from a bottle (it is not made in the pot)
+ * @param filling what rinses and fills its instruments besides; with the first of the blocks of one bottle and one instrument
  */
 public record ResolvedQuantity(QuantityBlock block, Optional<Matter> matter, Map<Property, Figure> figures, Property measuredOut,
-        Optional<ApparatusItem> instrument, boolean taken) {
+        Optional<ApparatusItem> instrument, boolean taken, Optional<RinseAndFill> filling) {
     public ResolvedQuantity {
         Map<Property, Figure> ordered = new EnumMap<>(Property.class);
         ordered.putAll(figures);

@@ -265,7 +265,8 @@ public final class Resolver {
         }
         boolean made = block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted
                 || expected.potAsProduct(block).isPresent() && expected.potAsReactant(block).isEmpty();
-        return new ResolvedQuantity(block, expected.matter(block), figures, Amounts.measuredOut(block), expected.instrument(block), !made);
+        return new ResolvedQuantity(block, expected.matter(block), figures, Amounts.measuredOut(block), expected.instrument(block), !made,
+                new RinsesAndFills(expected).of(block));
     }
 
     private ResolvedReaction reaction(ReactionBlock block) {
