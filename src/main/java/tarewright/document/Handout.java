@@ -14,6 +14,7 @@ import tarewright.procedure.syntax.Inline;
 import tarewright.procedure.syntax.Part;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.safety.Rulebook;
+import tarewright.wording.Numbers;
 
 /** The student's sheet. Nothing of the answers, of what is expected and of what is to be found stands in it. */
 final class Handout implements Filling {
@@ -83,9 +84,13 @@ final class Handout implements Filling {
 
     // --- spaces to fill
 
+    /** With its unit behind it, as the key has it, unless the head of its column or row names one. */
     @Override
     public List<Text> blank(String what, Figure expected, String head) {
-        return List.of(new Text.Blank(BLANK, draft.say("blank.for", "what", what)));
+        Text.Blank blank = new Text.Blank(BLANK, draft.say("blank.for", "what", what));
+        String unit = HeadUnit.of(head).filter(u -> u.dimension().equals(expected.dimension())).isPresent() ? ""
+                : draft.numbers().symbol(expected.unit().symbol());
+        return unit.isEmpty() ? List.of(blank) : List.of(blank, new Text.Words('\u00A0' + unit.replace(' ', Numbers.NARROW_SPACE)));
     }
 
     @Override

@@ -115,7 +115,7 @@ public final class Numbers {
     }
 
     /** A unit's symbol as it is printed. */
-    String symbol(String symbol) {
+    public String symbol(String symbol) {
         return symbol.equals(DROPS) ? drops : symbol;
     }
 

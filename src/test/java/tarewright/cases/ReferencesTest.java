@@ -115,6 +115,27 @@ class ReferencesTest {
         assertEquals(expected, assertInstanceOf(Referent.Amount.class, sound(reference)).figure().shownValue(), 1e-3);
     }
 
+    /**
+     * No zero is printed that the weights do not hold: 2 × 1.0080 + 15.999 is 18.015, hydrogen alone 2.0160; uncertain weights and sums of many end sooner (IUPAC 2021,
+     * abridged: O 15.999 ± 0.001, Mg 24.305 ± 0.002, Pb 207.2 ± 1.1).
+     */
+    @ParameterizedTest
+    @CsvSource({"H2O,18.015 g/mol", "H2,2.0160 g/mol", "O2,31.998 g/mol", "Mg,24.305 g/mol", "Pb,207.2 g/mol"})
+    void aMolarMassHasAsManyDecimalsAsItsWeights(String formula, String printed) {
+        assertEquals(printed, tarewright.wording.Numbers.in("en").plain(assertInstanceOf(Referent.Amount.class, sound("molar mass of " + formula)).figure()));
+    }
+
+    /** An ideal gas at 0 °C and 101.325 kPa fills 22.414 L/mol (CODATA 2022); over water at 20 °C its own pressure is 2.339 kPa less (IAPWS): 8.3145 J/(mol K) × 293.15 K / 98.986 kPa. */
+    @ParameterizedTest
+    @CsvSource({"0 °C,dry,22.414", "20 °C,dry,24.055", "20 °C,over water,24.624"})
+    void aMolarVolumeIsThatOfTheGasAsItStands(String temperature, String collected, double expected) {
+        Door.Outcome outcome = Door.open(new Page("Gas").front("room: " + temperature + "; 101.325 kPa").wasted()
+                .block("reaction dissolving", "Mg(s) + HCl(aq) -> MgCl2(aq) + H2(g)").block("solid metal", "substance: Mg", "mass: 0.050 g")
+                .block("solution acid", "solute: HCl", "strength: 1.0 mol/L", "volume: 10 mL")
+                .block("gas hydrogen", "substance: H2", "made by: dissolving", "collected: " + collected).text("{molar volume of hydrogen}").markdown()).sound();
+        assertEquals(expected, assertInstanceOf(Referent.Amount.class, referent(outcome, "molar volume of hydrogen")).figure().shownValue(), 1e-3);
+    }
+
     /** A reading has as many spaces as it is read times; a figure without a reading has one. */
     @Test
     void aBlankIsASpaceForEachTimeThatItIsRead() {

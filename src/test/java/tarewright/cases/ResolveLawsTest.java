@@ -27,7 +27,7 @@ class ResolveLawsTest {
     private static final long SEED = 20_250_611;
     private static final String IDEAL = "gases: ideal";
     /** What does not grow with the amounts. */
-    private static final Set<Property> INTENSIVE = Set.of(Property.MOLAR_MASS, Property.STRENGTH, Property.DENSITY,
+    private static final Set<Property> INTENSIVE = Set.of(Property.MOLAR_MASS, Property.MOLAR_VOLUME, Property.STRENGTH, Property.DENSITY,
             Property.PURITY, Property.EXCESS);
 
     private static Overrides groups(int groups) {

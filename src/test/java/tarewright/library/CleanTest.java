@@ -6,22 +6,35 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tarewright.derivation.Figure;
+import tarewright.derivation.Origin;
+import tarewright.derivation.Step;
+import tarewright.document.Documents;
+import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.procedure.declare.AnswerBlock;
 import tarewright.procedure.declare.Notes.CautionBlock;
 import tarewright.procedure.resolve.Referent;
+import tarewright.print.PlainText;
 import tarewright.procedure.resolve.Resolved;
+import tarewright.procedure.resolve.ResolvedAnswer;
+import tarewright.quantity.Dimension;
 import tarewright.setting.Overrides;
+import tarewright.tables.HazardTables;
 import tarewright.wording.FindingText;
+import tarewright.wording.Numbers;
 
 /**
  * Every procedure that we ship is clean at its own setting and for small and large classes, in cold and hot rooms, at sea level and on a high plateau; and each is complete
@@ -29,6 +42,7 @@ import tarewright.wording.FindingText;
  */
 class CleanTest {
     private static final int LONGEST_SENTENCE = 20;
+    private static final Pattern MOLAR_VOLUME = Pattern.compile("[0-9]\\u202FL/mol");
     private static final Pattern STEP = Pattern.compile("(?m)^[0-9]+\\. (.*)$");
 
     static Stream<Path> files() {
@@ -109,6 +123,36 @@ class CleanTest {
 
     private static boolean whole(CautionBlock caution) {
         return !caution.hazard().isBlank() && !caution.consequence().isBlank() && !caution.avoid().isBlank();
+    }
+
+    /** A question is worked from readings and from what the sheet says: no molar mass, no gas constant has to be looked up. */
+    @ParameterizedTest
+    @MethodSource("files")
+    void whatAQuestionNeedsStandsOnTheHandout(Path file) {
+        Resolved procedure = Library.resolve(file, Overrides.NONE).value();
+        String handout = PlainText.of(new Documents(HazardTables.of("")).sheets(procedure, EnumSet.of(Sheet.Kind.HANDOUT), List.of(), "abcdefg", "").get(0));
+        Numbers numbers = Numbers.in(procedure.setting().language());
+        List<String> missing = new ArrayList<>();
+        for (ResolvedAnswer answer : procedure.answers()) {
+            Set<Figure> needed = new LinkedHashSet<>();
+            answer.value().ifPresent(v -> lookedUp(v, needed));
+            needed.stream().filter(f -> f.dimension().equals(Dimension.MOLAR_MASS) && !handout.contains(numbers.printed(f)))
+                    .forEach(f -> missing.add("question " + answer.number() + ": " + f));
+            if (needed.stream().anyMatch(f -> f.symbol().letter().equals("R")) && !MOLAR_VOLUME.matcher(handout).find()) {
+                missing.add("question " + answer.number() + ": molar volume");
+            }
+        }
+        assertEquals(List.of(), missing);
+    }
+
+    /** Molar masses and constants behind a figure, as far as to what is read off or measured out. */
+    private static void lookedUp(Figure figure, Set<Figure> needed) {
+        boolean constant = figure.step() instanceof Step.Given given && given.origin() instanceof Origin.Constant;
+        if (constant || figure.dimension().equals(Dimension.MOLAR_MASS)) {
+            needed.add(figure);
+        } else if (!(figure.step() instanceof Step.Read || figure.step() instanceof Step.Set)) {
+            figure.from().forEach(f -> lookedUp(f, needed));
+        }
     }
 
     /** A sentence of a step has twenty words at most, an amount counting as two. */

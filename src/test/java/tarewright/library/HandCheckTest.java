@@ -145,6 +145,7 @@ class HandCheckTest {
         sheet.about("shell", Property.MOLES, carbonate, "mmol");
         sheet.about("fizz", Property.MOIST, carbonate * R * T / MOIST, "mL");
         sheet.about("fizz", Property.DISSOLVED, 5.0 * held, "mL");
+        sheet.about("fizz", Property.MOLAR_VOLUME, R * T / MOIST, "L/mol");
         sheet.about("fizz", Property.VOLUME, carbonate * R * T / MOIST - 5.0 * held, "mL");
         sheet.read("gas and liquid", 33, "mL");
         sheet.read("air and acid", 5, "mL");

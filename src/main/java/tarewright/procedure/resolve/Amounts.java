@@ -80,6 +80,8 @@ final class Amounts {
                 return new Gases(bench, block).dissolved();
             case LARGEST:
                 return new Gases(bench, block).largest();
+            case MOLAR_VOLUME:
+                return new Gases(bench, block).molarVolume();
             case TAKEN:
                 return new Strengths(bench, block).taken();
             default:

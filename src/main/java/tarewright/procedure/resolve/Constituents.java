@@ -1,5 +1,6 @@
 package tarewright.procedure.resolve;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -14,6 +15,7 @@ import tarewright.derivation.Figure;
 import tarewright.derivation.Origin;
 import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
+import tarewright.quantity.Digits;
 import tarewright.quantity.Typed;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
@@ -26,6 +28,8 @@ import tarewright.tables.ReferenceTables;
 final class Constituents {
     static final Unit GRAM_PER_MOLE = Units.symbol("g/mol").or(() -> unit("g/mol")).orElseThrow();
     private static final Unit GAS_UNIT = unit("J/(mol K)").orElseThrow();
+    private static final int MOST_DECIMALS = 6;
+    private static final int MOST_FIGURES = 6;
 
     private final ReferenceTables tables;
     private final Map<String, Figure> weights = new HashMap<>();
@@ -72,13 +76,32 @@ final class Constituents {
             for (Contribution part : formula.contributions(tables.elements())) {
                 terms.add(new Step.Term(part.count().doubleValue(), weight(part.element())));
             }
-            return Figure.of(Symbol.ofFormula("M", plain), GRAM_PER_MOLE, new Step.Sum(terms));
+            return asTabulated(Figure.of(Symbol.ofFormula("M", plain), GRAM_PER_MOLE, new Step.Sum(terms)), terms);
         });
     }
 
-    /** An atomic weight; its stated uncertainty is a rectangular interval (IUPAC Technical Report 2018, Possolo et al.). */
+    /** Shown to no more decimals than the weights that it is added up from: 18.015 g/mol of 1.0080 and 15.999. */
+    private static Figure asTabulated(Figure sum, List<Step.Term> terms) {
+        if (!(sum.standardUncertainty() > 0) || terms.stream().anyMatch(t -> t.figure().decimals().isEmpty())) {
+            return sum;
+        }
+        int tabulated = terms.stream().mapToInt(t -> t.figure().decimals().getAsInt()).min().orElse(MOST_DECIMALS);
+        double known = sum.standardUncertainty() / GRAM_PER_MOLE.factor();
+        return sum.shownTo(Math.min(tabulated, Math.min(Digits.decimalsFor(known), Digits.decimalsOfSignificant(sum.shownValue(), MOST_FIGURES))));
+    }
+
+    /** An atomic weight, shown as it is tabulated; its stated uncertainty is a rectangular interval (IUPAC Technical Report 2018, Possolo et al.). */
     private Figure weight(Element element) {
-        return weights.computeIfAbsent(element.symbol(), s -> Figure.given(Symbol.ofFormula("M", s), GRAM_PER_MOLE, element.atomicWeight() / 1000,
-                new Origin.Table(element.source(), true)).uncertain(element.uncertainty() / 1000 / Math.sqrt(3)));
+        return weights.computeIfAbsent(element.symbol(), s -> {
+            Figure weight = Figure.given(Symbol.ofFormula("M", s), GRAM_PER_MOLE, element.atomicWeight() / 1000, new Origin.Table(element.source(), true))
+                    .uncertain(element.uncertainty() / 1000 / Math.sqrt(3));
+            return element.uncertainty() > 0 ? weight.shownTo(tabulated(element)) : weight;
+        });
+    }
+
+    /** The digit that the uncertainty is of; the digits of the weight itself where that is as large as lead's. */
+    private static int tabulated(Element element) {
+        int typed = Math.max(0, BigDecimal.valueOf(element.atomicWeight()).stripTrailingZeros().scale());
+        return Math.min(MOST_DECIMALS, Math.max(typed, Digits.decimalsFor(element.uncertainty())));
     }
 }

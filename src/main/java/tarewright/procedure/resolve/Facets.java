@@ -47,6 +47,7 @@ final class Facets {
         if (block.is(Kind.GAS)) {
             all.add(Property.DRY);
             all.add(Property.LARGEST);
+            all.add(Property.MOLAR_VOLUME);
             if (block.gas().overWater()) {
                 all.add(Property.MOIST);
             }

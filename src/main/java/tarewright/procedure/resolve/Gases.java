@@ -56,9 +56,13 @@ final class Gases {
         });
     }
 
-    private Figure molarVolume(Figure pressure, Figure coefficient) {
-        Figure ideal = Figure.of(Symbol.words("ideal molar volume"), MOLAR_VOLUME, new Step.Product(1, List.of(
+    private Figure idealMolarVolume(Figure pressure, Symbol name) {
+        return Figure.of(name, MOLAR_VOLUME, new Step.Product(1, List.of(
                 new Power(bench.constituents.gasConstant(), 1), new Power(bench.air.temperature(gas), 1), new Power(pressure, -1))));
+    }
+
+    private Figure molarVolume(Figure pressure, Figure coefficient) {
+        Figure ideal = idealMolarVolume(pressure, Symbol.words("ideal molar volume"));
         return Figure.of(Symbol.alone("Vm"), MOLAR_VOLUME, new Step.Sum(List.of(new Term(1, ideal), new Term(1, coefficient))));
     }
 
@@ -231,6 +235,15 @@ final class Gases {
         Figure volume = Figure.of(name, LITRE, new Step.Product(1, List.of(new Power(henry, 1), new Power(bench.constituents.gasConstant(), 1),
                 new Power(temperature, 1), new Power(liquid, 1))));
         return Optional.of(volume.in(unit(volume.value())));
+    }
+
+    /** What one mole of it fills in its vessel, moist where collected over water: R T / p of its own pressure, with the virial coefficient where its volume has it. */
+    Optional<Figure> molarVolume() {
+        return bench.air.dryPressure(gas, gas.gas().overWater()).map(p -> {
+            Optional<Figure> counted = coefficient().filter(b -> asked().orElseGet(() -> bench.figure(gas, Property.MOLES)
+                    .filter(n -> matters(ideal(n, p, symbol("V")), n.value() * b.value())).isPresent()));
+            return counted.map(b -> molarVolume(p, b)).orElseGet(() -> idealMolarVolume(p, Symbol.alone("Vm")));
+        });
     }
 
     /** The largest volume over the accepted range. */

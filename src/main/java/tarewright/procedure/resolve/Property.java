@@ -6,7 +6,8 @@ import java.util.Optional;
 /** A figure that a quantity has; the words are those of references and of the keys in {@code figures}. */
 public enum Property {
     MASS("m"), VOLUME("V"), LENGTH("l"), MOLES("n"), MOLAR_MASS("M"), STRENGTH("c"), DENSITY("ρ"), PURITY("w"), CLASS_TOTAL("total"), CLASS_LENGTH("total"),
-    EXCESS("excess"), LEFT_OVER("n"), MOST("m"), YIELD("m"), DRY("V"), MOIST("V"), DISSOLVED("V"), LARGEST("V"), TAKEN("V");
+    EXCESS("excess"), LEFT_OVER("n"), MOST("m"), YIELD("m"), DRY("V"), MOIST("V"), DISSOLVED("V"), LARGEST("V"),
+    MOLAR_VOLUME("Vm"), TAKEN("V");
 
     private final String letter;
 
