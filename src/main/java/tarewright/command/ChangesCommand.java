@@ -24,12 +24,14 @@ import tarewright.document.Sheet;
 import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.procedure.declare.Term;
+import tarewright.procedure.prepare.Need;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.term.Comparison;
 import tarewright.term.Lot;
 import tarewright.term.LotRecord;
 import tarewright.term.Manifest;
 import tarewright.term.Program;
+import tarewright.term.TermLot;
 import tarewright.wording.FindingText;
 
 /** {@code changes}: what would be printed now beside what was printed last, in words. Writes nothing. */
@@ -69,10 +71,14 @@ final class ChangesCommand implements Callable<Integer> {
             for (Comparison each : all) {
                 console.println(node(each));
             }
+            if (whole.isPresent()) {
+                console.println(node(whole.get()).replaceFirst("\\{\"procedure\"", "{\"term\""));
+            }
         } else if (term.isPresent()) {
             Map<String, List<Comparison>> byProcedure = new LinkedHashMap<>();
             all.forEach(c -> byProcedure.computeIfAbsent(c.procedure(), p -> new ArrayList<>()).add(c));
             byProcedure.values().forEach(p -> text.term(p).forEach(console::println));
+            whole.ifPresent(w -> text.whole(w).forEach(console::println));
         } else {
             all.forEach(c -> text.alone(c).forEach(console::println));
         }
@@ -81,6 +87,8 @@ final class ChangesCommand implements Callable<Integer> {
 
     /** Whether something of the term itself could not be read, so that sections or procedures of it are not compared. */
     private boolean bad;
+    /** The order list and the prep sheet of the term, where it prints them. */
+    private Optional<Comparison> whole = Optional.empty();
 
     private List<Comparison> ofProcedures(Manifest before) {
         Workshop workshop = new Workshop(disk, setting.overrides(words));
@@ -95,7 +103,7 @@ final class ChangesCommand implements Callable<Integer> {
                 all.add(compare(before, workshop.lot(file, found, EnumSet.of(Sheet.Kind.HANDOUT), false, program)));
             }
         }
-        return files.isEmpty() ? withGone(all, before.records().stream().filter(r -> r.section().isEmpty()).toList()) : all;
+        return files.isEmpty() ? withGone(all, before.records().stream().filter(r -> r.section().isEmpty() && !r.isOfTerm()).toList()) : all;
     }
 
     private List<Comparison> ofTerm(Path file, Manifest before) {
@@ -104,6 +112,7 @@ final class ChangesCommand implements Callable<Integer> {
         tell(work.findings());
         bad = TermWork.hasErrors(work.findings());
         List<Comparison> all = new ArrayList<>();
+        List<Need> needs = new ArrayList<>();
         for (Term.Section section : work.sections(List.of())) {
             List<Finding> its = new ArrayList<>();
             List<TermWork.Each> each = work.work(section, its);
@@ -111,12 +120,25 @@ final class ChangesCommand implements Callable<Integer> {
             bad |= section.bad() || TermWork.hasErrors(its);
             for (TermWork.Each one : each) {
                 tell(one.found().hasErrors() ? one.found().findings() : List.of());
+                if (!one.found().hasErrors()) {
+                    needs.add(work.need(one));
+                }
                 all.add(one.found().hasErrors() ? Comparison.bad(TermWork.folder(section), one.input().name())
                         : compare(before, work.lot(one, EnumSet.of(Sheet.Kind.HANDOUT), false, program)));
             }
         }
+        if (!bad && !needs.isEmpty() && all.stream().noneMatch(c -> c.state() == Comparison.State.BAD)) {
+            whole = ofTheWhole(work, work.whole(needs, program), before);
+        }
         // A section or a procedure that cannot be read has not left the term.
         return bad ? all : withGone(all, before.records().stream().filter(r -> !r.section().isEmpty()).toList());
+    }
+
+    /** Where the term prints them or has printed them. */
+    private Optional<Comparison> ofTheWhole(TermWork work, TermLot now, Manifest before) {
+        Optional<LotRecord> old = before.record("", now.name()).filter(LotRecord::isOfTerm);
+        boolean wanted = work.kinds().contains(Sheet.Kind.PREP) || old.isPresent();
+        return Optional.of(Comparison.of(old, now, against.isPresent() ? List.of() : old.map(r -> Manifest.altered(r, out)).orElse(List.of()))).filter(c -> wanted);
     }
 
     private static List<Comparison> withGone(List<Comparison> all, List<LotRecord> before) {

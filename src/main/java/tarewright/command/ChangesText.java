@@ -54,6 +54,14 @@ final class ChangesText {
         return lines;
     }
 
+    /** What a whole term has: its order list and its prep sheet. */
+    List<String> whole(Comparison term) {
+        List<String> lines = new ArrayList<>(List.of(say("whole." + word(term.state()), "name", term.procedure())));
+        lines.addAll(lines("  ", term.changes()));
+        lines.addAll(rest("  ", term));
+        return lines;
+    }
+
     /** What moved alike wherever the procedure was printed before, in two sections at least. */
     private Set<List<String>> everywhere(List<Comparison> each) {
         List<Comparison> moved = each.stream().filter(c -> c.state() != State.NEW && c.state() != State.GONE && c.state() != State.BAD).toList();

@@ -27,14 +27,12 @@ import tarewright.procedure.prepare.Need;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.term.CopyTable;
 import tarewright.term.Copying;
-import tarewright.term.Hash;
 import tarewright.term.Lot;
 import tarewright.term.LotDocument;
-import tarewright.term.OrderList;
 import tarewright.term.Printing;
 import tarewright.term.Program;
 import tarewright.term.TermFiles;
-import tarewright.term.TermPrep;
+import tarewright.term.TermLot;
 import tarewright.wording.FindingText;
 
 /**
@@ -130,9 +128,10 @@ final class TermPrint {
         String name = new InputFile(work.file(), "").name();
         try {
             if (kinds.contains(Sheet.Kind.PREP) && !needs.isEmpty()) {
-                String version = version(needs);
-                row(table, name, new TermPrep(name, work.title().orElse(name), needs, version, work.school()).print(printer.get()));
-                row(table, name, new OrderList(name, needs, version, work.school()).print(printer.get()));
+                TermLot lot = work.whole(needs, program);
+                List<LotDocument> documents = lot.print(printer.get());
+                boolean written = files.put(lot, documents, program.build());
+                documents.forEach(d -> table.row(name, (written ? "" : "unchanged: ") + d.kind().word() + " (" + d.printed().pages() + ")", 0, 0));
             }
             if (!copies.rows().isEmpty()) {
                 files.put(name + "-copies.csv", copies.csv().getBytes(StandardCharsets.UTF_8));
@@ -144,16 +143,6 @@ final class TermPrint {
             err.println(CannotWrite.says(out, e));
         }
         return false;
-    }
-
-    private void row(Table table, String name, LotDocument document) throws IOException {
-        boolean written = files.put(document.file(), document.printed().pdf());
-        table.row(name, (written ? "" : "unchanged: ") + document.kind().word() + " (" + document.printed().pages() + ")", 0, 0);
-    }
-
-    private String version(List<Need> needs) {
-        return Hash.of(program.build() + work.stocks().stream().map(s -> s.block().span().text()).toList() + needs.stream().map(n -> n.section()
-                + n.procedure().name() + n.procedure().setting() + n.procedure().procedure().source().text().content()).toList()).substring(0, 7);
     }
 
     private Done section(Term.Section section) {
@@ -190,7 +179,7 @@ final class TermPrint {
             Lot lot = work.lot(each, kinds, large, program);
             Printing.Outcome outcome = printing.print(lot, formats, printer.get());
             outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
-            needs.add(new Need(each.section().name(), procedure, work.stocks(), lot.country().rules()));
+            needs.add(work.need(each));
             COPYING_ORDER.stream().filter(kinds::contains).forEach(k -> lot.files(k, Format.PDF)
                     .forEach(f -> order.put(f, k == Sheet.Kind.HANDOUT ? work.handouts(each.section(), procedure) : 1)));
             return new Row(name, Remarks.written(outcome), 0, warnings);

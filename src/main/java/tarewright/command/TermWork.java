@@ -23,12 +23,14 @@ import tarewright.procedure.declare.DeclareFinding;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.Term;
 import tarewright.procedure.check.LessonChecks;
+import tarewright.procedure.prepare.Need;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.DayValue;
 import tarewright.setting.Overrides;
 import tarewright.setting.Paper;
 import tarewright.term.Lot;
 import tarewright.term.Program;
+import tarewright.term.TermLot;
 import tarewright.text.Outside;
 import tarewright.text.Spelling;
 
@@ -194,6 +196,17 @@ final class TermWork {
     Lot lot(Each each, Set<Sheet.Kind> kinds, boolean large, Program program) {
         String footer = Stream.of(term.school(), each.section().name()).filter(w -> !w.isEmpty()).collect(Collectors.joining(" · "));
         return each.workshop().lot(folder(each.section()), each.input(), each.found(), kinds, large, footer, program);
+    }
+
+    /** What the technician gets ready of it. */
+    Need need(Each each) {
+        return new Need(each.section().name(), each.found().value(), term.stocks(), each.workshop().country(each.input(), each.found().value()).rules());
+    }
+
+    /** What the whole term has. @param needs of every section; at least one */
+    TermLot whole(List<Need> needs, Program program) {
+        String name = new InputFile(file, "").name();
+        return TermLot.of(name, title().orElse(name), needs, term.stocks(), term.school(), program);
     }
 
     static boolean hasErrors(List<Finding> findings) {

@@ -3,20 +3,16 @@ package tarewright.document;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import tarewright.derivation.Figure;
-import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.prepare.Draw;
 import tarewright.procedure.prepare.Need;
 import tarewright.procedure.prepare.Order;
 import tarewright.procedure.prepare.Provision;
-import tarewright.procedure.prepare.Supplies;
-import tarewright.procedure.recipe.Recipes;
 import tarewright.quantity.Typed;
 
 /** What a term needs, less what is on hand, by pack; then what is got ready for whom, and how many of each thing. */
@@ -33,12 +29,9 @@ final class OrderSheet {
     OrderSheet(List<Need> needs) {
         this.parts = new ArrayList<>();
         for (Need need : needs) {
-            Draft own = Draft.of(need.procedure(), true);
-            Recipes recipes = Recipes.of(need.procedure(), need.shelf());
-            Supplies supplies = Supplies.of(need.procedure(), BenchSafety.of(need.procedure(), need.shelf(), need.rules()).bench(), recipes);
-            Order.Part part = new Order.Part(need.section(), supplies, Draw.of(supplies, recipes, need.shelf()));
+            Order.Part part = need.worked().part();
             parts.add(part);
-            drafts.put(part, own);
+            drafts.put(part, Draft.of(need.procedure(), true));
         }
         this.order = Order.of(parts);
         this.draft = drafts.get(parts.get(0));
@@ -87,13 +80,8 @@ final class OrderSheet {
 
     /** By currency; prices that are not told are said to be missing. */
     private Optional<Piece> costs() {
-        Map<String, BigDecimal> sums = new LinkedHashMap<>();
-        boolean missing = false;
-        for (Order.Line line : order.lines()) {
-            Optional<BigDecimal> cost = line.packs().flatMap(Order.Packs::cost);
-            cost.ifPresent(c -> sums.merge(line.packs().get().price().orElseThrow().currency(), c, BigDecimal::add));
-            missing |= cost.isEmpty();
-        }
+        Map<String, BigDecimal> sums = order.costs();
+        boolean missing = order.lines().stream().anyMatch(l -> l.packs().flatMap(Order.Packs::cost).isEmpty());
         if (sums.isEmpty()) {
             return Optional.empty();
         }

@@ -11,14 +11,12 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import tarewright.chemistry.solution.Plan;
 import tarewright.derivation.Figure;
-import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.bench.WasteContainer;
 import tarewright.procedure.prepare.Draw;
 import tarewright.procedure.prepare.MakeUp;
 import tarewright.procedure.prepare.Need;
 import tarewright.procedure.prepare.Order;
 import tarewright.procedure.prepare.Provision;
-import tarewright.procedure.prepare.Supplies;
 import tarewright.procedure.prepare.TermPlan;
 import tarewright.procedure.recipe.Recipes;
 import tarewright.quantity.Digits;
@@ -39,12 +37,10 @@ final class TermPrepSheet {
         Map<Order.Part, Recipes> recipes = new LinkedHashMap<>();
         Map<Order.Part, List<WasteContainer>> waste = new LinkedHashMap<>();
         for (Need need : needs) {
-            Recipes its = Recipes.of(need.procedure(), need.shelf());
-            BenchSafety safety = BenchSafety.of(need.procedure(), need.shelf(), need.rules());
-            Supplies supplies = Supplies.of(need.procedure(), safety.bench(), its);
-            Order.Part part = new Order.Part(need.section(), supplies, Draw.of(supplies, its, need.shelf()));
-            recipes.put(part, its);
-            waste.put(part, safety.containers());
+            Need.Worked worked = need.worked();
+            Order.Part part = worked.part();
+            recipes.put(part, worked.recipes());
+            waste.put(part, worked.safety().containers());
             drafts.put(part, Draft.of(need.procedure(), true));
             groups.put(part, need.procedure().setting().groups() + " × " + need.procedure().setting().groupSize());
         }

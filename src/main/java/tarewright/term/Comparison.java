@@ -1,6 +1,7 @@
 package tarewright.term;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -43,15 +44,23 @@ public record Comparison(String section, String procedure, State state, Optional
 
     /** @param altered files that are not as they were printed */
     public static Comparison of(Optional<LotRecord> before, Lot now, List<String> altered) {
+        return of(before, now.folder(), now.name(), now.version(), now.facts(), now.inputs(), altered);
+    }
+
+    /** The same for what a whole term has. */
+    public static Comparison of(Optional<LotRecord> before, TermLot now, List<String> altered) {
+        return of(before, "", now.name(), now.version(), now.facts(), now.inputs(), altered);
+    }
+
+    private static Comparison of(Optional<LotRecord> before, String folder, String name, String version, List<Fact> facts, Map<String, String> inputs, List<String> altered) {
         if (before.isEmpty()) {
-            return new Comparison(now.folder(), now.name(), State.NEW, Optional.empty(), Optional.of(now.version()), List.of(), List.of(), List.of());
+            return new Comparison(folder, name, State.NEW, Optional.empty(), Optional.of(version), List.of(), List.of(), List.of());
         }
         LotRecord old = before.get();
-        List<Change> changes = Change.between(old.figures(), now.facts());
-        boolean same = old.version().equals(now.version());
+        List<Change> changes = Change.between(old.figures(), facts);
+        boolean same = old.version().equals(version);
         State state = same ? State.UNCHANGED : changes.isEmpty() ? State.UNTOUCHED : changes.stream().allMatch(Change::digitsAlone) ? State.DIGITS : State.MOVED;
-        return new Comparison(now.folder(), now.name(), state, Optional.of(old.version()), Optional.of(now.version()), same ? List.of() : changes,
-                differing(old, now), altered);
+        return new Comparison(folder, name, state, Optional.of(old.version()), Optional.of(version), same ? List.of() : changes, differing(old, inputs), altered);
     }
 
     public static Comparison gone(LotRecord before) {
@@ -63,9 +72,9 @@ public record Comparison(String section, String procedure, State state, Optional
         return new Comparison(section, procedure, State.BAD, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
     }
 
-    private static List<String> differing(LotRecord old, Lot now) {
+    private static List<String> differing(LotRecord old, Map<String, String> now) {
         Set<String> names = new TreeSet<>(old.inputs().keySet());
-        names.addAll(now.inputs().keySet());
-        return names.stream().filter(n -> !String.valueOf(old.inputs().get(n)).equals(String.valueOf(now.inputs().get(n)))).toList();
+        names.addAll(now.keySet());
+        return names.stream().filter(n -> !String.valueOf(old.inputs().get(n)).equals(String.valueOf(now.get(n)))).toList();
     }
 }

@@ -51,6 +51,17 @@ public record LotRecord(int format, String procedure, String section, String ver
         return new LotRecord(FORMAT, lot.name(), lot.folder(), lot.version(), build, new TreeMap<>(lot.inputs()), lot.facts(), kinds, new TreeMap<>(files));
     }
 
+    private static final String OF_A_TERM = "term";
+
+    static LotRecord ofTerm(TermLot lot, String build, Map<String, FileRecord> files) {
+        return new LotRecord(FORMAT, lot.name(), "", lot.version(), build, lot.inputs(), lot.facts(), List.of(OF_A_TERM), new TreeMap<>(files));
+    }
+
+    /** Whether it is that of what a whole term has, not of a procedure. */
+    public boolean isOfTerm() {
+        return kinds.contains(OF_A_TERM);
+    }
+
     /** Where a lot's page lies within its folder. */
     static String file(String name) {
         return FOLDER + "/" + name + ".json";

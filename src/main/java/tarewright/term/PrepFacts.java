@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import tarewright.chemistry.solution.Plan;
 import tarewright.chemistry.solution.Preparation;
 import tarewright.derivation.Figure;
 import tarewright.procedure.bench.Naming;
@@ -81,12 +82,17 @@ final class PrepFacts {
         words.add("recipe", recipe.name(), "made from", List.of(recipe.from().name()), false);
         List<String> flasks = new ArrayList<>();
         for (Recipe.Batch batch : recipe.batches()) {
-            flasks.add(batch.plan().steps().stream().map(s -> step(batch.count(), s)).collect(Collectors.joining(", then ")));
+            flasks.add(flasks(batch.count(), batch.plan()));
         }
         words.add("recipe", recipe.name(), "flasks", flasks, false);
         words.add("recipe", recipe.name(), "order", List.of(recipe.care().order().name().toLowerCase(Locale.ROOT).replace('_', ' ')), false);
         words.add("recipe", recipe.name(), "gets hot", List.of(recipe.hot() || recipe.care().hot() ? "yes" : "no"), false);
         recipe.keeps().ifPresent(k -> words.add("recipe", recipe.name(), "keeps", List.of(k), true));
+    }
+
+    /** {@code 2 × 20.8 mL in 500 mL}. */
+    static String flasks(int count, Plan plan) {
+        return plan.steps().stream().map(s -> step(count, s)).collect(Collectors.joining(", then "));
     }
 
     private static String step(int count, Preparation step) {

@@ -5,9 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import tarewright.print.PacketPdf;
 
 /** What a term has beside the documents of its lots: packets of its sections, and files for all of it. What lies there already is not written again. */
@@ -26,6 +28,34 @@ public final class TermFiles {
      */
     public boolean put(String file, byte[] content) throws IOException {
         return put(out, file, content);
+    }
+
+    /**
+     * Puts what a whole term has into the output folder, all of it or nothing, with its page of the manifest.
+     *
+     * @param build of the program
+     * @return whether it had to be written
+     * @throws IOException if it cannot be; the earlier set then stands
+     */
+    public boolean put(TermLot lot, List<LotDocument> documents, String build) throws IOException {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        Map<String, LotRecord.FileRecord> records = new TreeMap<>();
+        for (LotDocument document : documents) {
+            byte[] pdf = document.printed().pdf();
+            files.put(document.file(), pdf);
+            records.put(document.file(), new LotRecord.FileRecord(document.kind().word(), document.printed().pages(), Hash.of(pdf)));
+        }
+        files.put(LotRecord.file(lot.name()), lot.record(build, records).bytes());
+        FileSets sets = new FileSets(out);
+        sets.recover();
+        for (Map.Entry<String, byte[]> each : files.entrySet()) {
+            Path place = out.resolve(each.getKey());
+            if (!Files.isRegularFile(place) || !Arrays.equals(Files.readAllBytes(place), each.getValue())) {
+                sets.replace(lot.name(), files, Set.of());
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean put(Path folder, String file, byte[] content) throws IOException {

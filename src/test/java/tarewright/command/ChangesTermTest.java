@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -58,7 +59,7 @@ class ChangesTermTest {
     }
 
     private Said onTerm(String command, String... more) {
-        return term(command, Stream.concat(Stream.of("--out", folder.resolve("out").toString()), Stream.of(more)).toArray(String[]::new));
+        return List.of(more).contains("--out") ? term(command, more) : term(command, Stream.concat(Stream.of("--out", folder.resolve("out").toString()), Stream.of(more)).toArray(String[]::new));
     }
 
     private void lay(String term, String... procedures) throws IOException {
@@ -138,6 +139,64 @@ class ChangesTermTest {
                 "Tue/manifest/hydrogen-from-magnesium.json"), rewritten);
         assertEquals(0, onTerm("print").status());
         assertEquals(after, files(), "printing again writes nothing");
+    }
+
+    private static String paper(Path pdf) throws IOException {
+        try (var document = org.apache.pdfbox.Loader.loadPDF(pdf.toFile())) {
+            return new org.apache.pdfbox.text.PDFTextStripper().getText(document).replaceAll("[\\s\\u202F]+", " ");
+        }
+    }
+
+    private static String ofTheWhole(String said) {
+        return said.substring(said.indexOf("term, order list and prep sheet of the term:")).stripTrailing();
+    }
+
+    /**
+     * By hand: 37 % w/w of 1.18 g/mL and 36.46 g/mol are 11.97 mol/L. 0.50 mol/L in 500 mL takes 20.88 mL, in 250 mL 10.44 mL; 1.0 mol/L in 250 mL 20.88 mL, in 100 mL 8.35 mL (to 0.05 mL:
+     * 20.90, 10.45, 8.35). Less 10 mL on the shelf that is 21.35 mL, two packs of 20 mL, before, and 19.25 mL, one pack, now. Half the volume of acid is left as waste: the ribbon needs the same amount.
+     */
+    @Test
+    void whatMovesInTheOrderListAndOnTheTermsPrepSheetIsToldOnceAndNothingElse() throws IOException {
+        String term = TERM.replace("handout; key", "prep") + "\n```stock concentrated hydrochloric acid\nsolute: HCl\nstrength: 37 % w/w\ndensity: 1.18 g/mL\npack: 20 mL\n"
+                + "on hand: 10 mL\nprice: 31.40 EUR per pack\n```\n";
+        lay(term, "hydrogen-from-magnesium", "acid-in-a-descaler");
+        String first = onTerm("changes").out();
+        assertEquals("term, order list and prep sheet of the term: not printed before", ofTheWhole(first));
+        onTerm("print");
+        assertEquals("term, order list and prep sheet of the term: unchanged", ofTheWhole(onTerm("changes").out()));
+        change("hydrogen-from-magnesium", "strength: 0.50 mol/L", "strength: 1.0 mol/L");
+        assertEquals("""
+                term, order list and prep sheet of the term:
+                  prep sheet of the term, acid of hydrogen-from-magnesium for Mon-A: strength 0.50 → 1.0 mol/L; needed 462 → 231 mL; take 20.90 mL in 500 mL → 20.90 mL in 250 mL
+                  prep sheet of the term, acid of hydrogen-from-magnesium for Tue: strength 0.50 → 1.0 mol/L; needed 192 → 99 mL; take 10.45 mL in 250 mL → 8.35 mL in 100 mL
+                  order list, concentrated hydrochloric acid: needed 31.35 → 29.25 mL; packs to buy 2 → 1; cost 62.80 → 31.40 EUR
+                  order list: in all 62.80 → 31.40 EUR
+                  prep sheet of the term, waste, dilute acid waste: about 0.59 → 0.30 L""", ofTheWhole(onTerm("changes").out()));
+        Map<String, String> printed = files();
+        assertEquals(0, onTerm("print").status());
+        assertEquals("term, order list and prep sheet of the term: unchanged", ofTheWhole(onTerm("changes").out()));
+        String order = paper(folder.resolve("out/term-order.pdf"));
+        assertTrue(order.contains("29.25 mL 10 mL 1 ×") && order.contains("31.40 EUR"), order);
+        String prep = paper(folder.resolve("out/term-prep.pdf"));
+        assertTrue(prep.contains("231 mL") && prep.contains("99 mL") && prep.contains("8.35 mL") && prep.contains("0.30 L"), prep);
+        Map<String, String> after = files();
+        assertTrue(java.util.stream.Stream.of("term-order.pdf", "term-prep.pdf", "manifest/term.json").noneMatch(f -> after.get(f).equals(printed.get(f))));
+        assertEquals(0, onTerm("print").status());
+        assertEquals(after, files(), "printing again writes nothing");
+        Files.write(folder.resolve("out/term-order.pdf"), new byte[] {1});
+        assertTrue(onTerm("changes").out().endsWith("altered or deleted since it was printed: term-order.pdf" + System.lineSeparator()), onTerm("changes").out());
+    }
+
+    /** Words alone: the sheets get another code and no figure moves; a term that prints no prep sheet has neither, and nothing is told of them. */
+    @Test
+    void wordsMoveNoFigureOfTheWholeTermAndWithoutAPrepSheetNothingIsTold() throws IOException {
+        lay(TERM.replace("handout; key", "prep"), "hydrogen-from-magnesium", "acid-in-a-descaler");
+        onTerm("print");
+        change("acid-in-a-descaler", "Stand the flask on the white tile.", "Stand the flask on the tile.");
+        assertEquals("term, order list and prep sheet of the term: no figure moves\n  what differs: acid-in-a-descaler", ofTheWhole(onTerm("changes").out()).replace("\r\n", "\n"));
+        Files.writeString(folder.resolve("term.md"), TERM);
+        assertEquals(0, onTerm("print", "--out", folder.resolve("other").toString()).status());
+        assertFalse(term("changes", "--out", folder.resolve("other").toString()).out().contains("of the term"));
     }
 
     /** One group more on Tuesday moves nothing on Monday; a section that left the term is told, and so is a file altered by hand. */

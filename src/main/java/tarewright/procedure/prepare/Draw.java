@@ -113,6 +113,13 @@ public record Draw(String key, Thing thing, Optional<StockBlock> stock, Figure a
                 .orElse(name) + " " + amount.dimension();
     }
 
+    /** What stands on its bottle: the name of the stock or of what is usually sold, else the substance and its strength as the author wrote them. */
+    public String called() {
+        String measured = " " + amount.dimension();
+        return stock.map(StockBlock::name).orElseGet(() -> thing instanceof Thing.From from ? from.ingredient().name()
+                : key.endsWith(measured) ? key.substring(0, key.length() - measured.length()) : key);
+    }
+
     /** How much of it stands on the shelf, where that is told in the way that it is measured. */
     public Optional<Figure> onHand() {
         return stock.flatMap(StockBlock::onHand).map(At::value).filter(t -> t.dimension().equals(amount.dimension()))

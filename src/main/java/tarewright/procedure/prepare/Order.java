@@ -91,6 +91,13 @@ public record Order(List<Line> lines, List<Thing> things) {
         return new Order(byKey.values().stream().map(Order::line).toList(), things(parts));
     }
 
+    /** Of all packs to buy whose price is told, by currency. */
+    public Map<String, BigDecimal> costs() {
+        Map<String, BigDecimal> sums = new LinkedHashMap<>();
+        lines.forEach(l -> l.packs().ifPresent(p -> p.cost().ifPresent(c -> sums.merge(p.price().orElseThrow().currency(), c, BigDecimal::add))));
+        return sums;
+    }
+
     private record Taken(Part part, Draw draw) {
     }
 
