@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.bench.OwnSolutions;
@@ -19,6 +20,7 @@ import tarewright.procedure.resolve.RinseAndFill;
 import tarewright.procedure.syntax.Part;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.safety.Rulebook;
+import tarewright.safety.Statement;
 import tarewright.setting.Setting;
 import tarewright.wording.Dates;
 
@@ -144,16 +146,32 @@ final class PrepSheet implements Filling {
     private List<Piece> handling() {
         List<Bottle> handled = bench.bottles().stream().filter(b -> b.uses().isEmpty()
                 || b.uses().stream().anyMatch(u -> !OwnSolutions.holds(draft.procedure(), u.block()))).toList();
-        List<Piece> boxes = handled.stream().filter(b -> !b.verdict().harmless()).<Piece>map(b -> hazards.box(b, List.of(), false)).toList();
+        List<Bottle> made = making.newOnTheBench(recipes);
+        List<Bottle> once = made.stream().filter(m -> handled.stream().noneMatch(h -> isOne(h, m) && says(h, m))).toList();
         List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-hazards"), draft.paragraph("safety.data-sheets")));
         safety.stocks().forEach(s -> pieces.add(hazards.box(new Bottle(draft.prose().of(s.name()),
                 s.strength().map(draft.numbers()::typed).map(draft.prose()::of).orElse(List.of()), List.of(), s.verdict(), false, s.makes(), Optional.empty()),
                 Text.words(draft.say("prep.stock")), false)));
-        making.newOnTheBench(recipes).forEach(b -> pieces.add(hazards.box(b, Text.words(draft.say("prep.stock")), false)));
-        pieces.addAll(boxes);
+        once.forEach(b -> pieces.add(hazards.box(b, Text.words(draft.say("prep.stock")), false)));
+        handled.stream().filter(h -> !h.verdict().harmless() && once.stream().noneMatch(m -> isOne(h, m) && says(m, h)))
+                .forEach(b -> pieces.add(hazards.box(b, List.of(), false)));
         pieces.addAll(hazards.harmless(handled));
         pieces.addAll(new Apart(draft).pieces(bench, rules));
         return pieces;
+    }
+
+    /** Whether the students' bottle is filled from the jar that a recipe starts from: one name, and no strength of its own. */
+    private static boolean isOne(Bottle students, Bottle jar) {
+        return students.strength().isEmpty() && Plain.of(students.name()).equals(Plain.of(jar.name()));
+    }
+
+    /** Whether the box of the one tells all that the box of the other would. */
+    private static boolean says(Bottle one, Bottle other) {
+        return codes(one).containsAll(codes(other)) && (other.verdict().known() || !one.verdict().known());
+    }
+
+    private static List<String> codes(Bottle bottle) {
+        return Stream.concat(bottle.verdict().statements().stream(), bottle.verdict().supplemental().stream()).map(Statement::code).toList();
     }
 
     // --- the day before

@@ -174,6 +174,42 @@ class PrepSheetTest {
     }
 
     /** The bottle of the term goes before that of the procedure, and the sheet says so; what cannot be made is named with why. */
+    /** Copper(II) sulfate pentahydrate is weighed by the students and weighed again for Sample U: H302, H318 and H410 (CLP, Annex VI, 029-023-00-4) stand once. */
+    @Test
+    void aJarThatIsHandedOutAndMadeFromHasOneBox() {
+        String sheet = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, """
+                ---
+                title: Blue
+                ---
+                ```apparatus
+                balance: balance; reads to 0.01 g; two per class
+                ```
+
+                ```solid crystals
+                substance: copper(II) sulfate pentahydrate
+                mass: 2.50 g
+                weigh with: balance
+                ```
+
+                ```solution sample
+                solute: copper(II) sulfate
+                strength: 0.070 mol/L
+                volume: 15 mL
+                ```
+
+                1. Weigh {crystals}. Look at {sample}.
+
+                ```waste
+                into: copper waste
+                ```
+                """));
+        List<String> boxes = sheet.lines().filter(l -> l.startsWith("hazard: copper")).toList();
+        assertEquals(2, boxes.size(), boxes.toString());
+        assertTrue(boxes.get(0).startsWith("hazard: copper(II) sulfate pentahydrate"), boxes.toString());
+        assertTrue(boxes.get(1).startsWith("hazard: copper(II) sulfate, 0.070"), boxes.toString());
+        assertTrue(sheet.contains("H318"), sheet);
+    }
+
     @Test
     void theShelfOfTheTermIsWhatTheRecipeStartsFrom() {
         Resolved procedure = Fixture.resolve(ACID);
