@@ -36,7 +36,7 @@ final class SettingOptions {
     @Option(names = "--runs", paramLabel = "N", description = "How often each group does it.")
     private Optional<Integer> runs;
 
-    @Option(names = "--spare", paramLabel = "\"15 %%\"", description = "How much is made beyond what the class needs, 0 %% to 100 %%.")
+    @Option(names = "--spare", paramLabel = "\"15 %\"", description = "How much is made beyond what the class needs, 0 %% to 100 %%.")
     private Optional<String> spare;
 
     @Option(names = "--paper", paramLabel = "A4|Letter", description = "The sheet of paper.")

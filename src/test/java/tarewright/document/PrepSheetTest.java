@@ -174,7 +174,7 @@ class PrepSheetTest {
     }
 
     /** The bottle of the term goes before that of the procedure, and the sheet says so; what cannot be made is named with why. */
-    /** Copper(II) sulfate pentahydrate is weighed by the students and weighed again for Sample U: H302, H318 and H410 (CLP, Annex VI, 029-023-00-4) stand once. */
+    /** Copper(II) sulfate pentahydrate is weighed by the students and weighed again for Sample U: H302, H318 and H410 (CLP, Annex VI) stand once. */
     @Test
     void aJarThatIsHandedOutAndMadeFromHasOneBox() {
         String sheet = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, """
