@@ -100,6 +100,15 @@ public record ReferenceTables(Elements elements, Substances substances, Densitie
                 saltSolubilities, dilutionHeats, acidConstants, practice);
     }
 
+    /** These with the names of every language that we have. */
+    public ReferenceTables inEveryLanguage() {
+        ReferenceTables all = this;
+        for (String language : Translations.languages()) {
+            all = all.in(language);
+        }
+        return all;
+    }
+
     /**
      * These with a teacher's own table of substances over ours: a row with a name that is known here replaces what it fills in,
      * any other row adds a substance.

@@ -28,6 +28,11 @@ public final class Translations {
     public record Translation(String text, Provenance provenance) {
     }
 
+    /** Those with files, BCP 47. */
+    static Set<String> languages() {
+        return LANGUAGES;
+    }
+
     /** Whether there are files for a language; English needs none. @param language BCP 47, only its first part counts */
     public static boolean known(String language) {
         return LANGUAGES.contains(tag(language));

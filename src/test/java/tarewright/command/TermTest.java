@@ -268,6 +268,36 @@ class TermTest {
         }
     }
 
+    /**
+     * A bottle of the shelf under its Spanish name is what the Spanish procedure's recipe starts from, though the term names no language; by hand: 2 L of 0.1000 mol/L from 1.00 mol/L take
+     * 200 mL. The English name does the same.
+     */
+    @Test
+    void aBottleOfTheShelfIsFoundByItsSpanishNameToo() throws IOException {
+        Files.copy(Path.of("procedures", "vinagre-gota-a-gota.md"), folder.resolve("vinagre-gota-a-gota.md"));
+        for (String name : new String[] {"hidróxido de sodio", "sodium hydroxide"}) {
+            Files.writeString(folder.resolve("stock.md"), "```stock sosa concentrada\nsolute: " + name + "\nstrength: 1.00 mol/L\npack: 1 L\non hand: 0.1 L\n```\n");
+            String source = Files.readString(Path.of("procedures", "vinagre-gota-a-gota.md"));
+            Files.writeString(folder.resolve("vinagre-gota-a-gota.md"), source.replace("for: vinagre\n", "for: vinagre\nmade from: sosa concentrada\n"));
+            Said said = print(FRONT.replace("acid-in-a-descaler", "vinagre-gota-a-gota").replace("handout; key", "prep") + "```section Lunes\ngroups: 12\n```\n");
+            assertEquals(0, said.status(), said.err());
+            String prep = text(out.resolve("Lunes/vinagre-gota-a-gota-prep.pdf")).replaceAll("[\\s\\u202F]+", " ");
+            assertTrue(prep.contains("sosa concentrada (1,00 mol/L) 200 mL") || prep.contains("200 mL de sosa concentrada"), prep);
+            assertTrue(text(out.resolve("term-order.pdf")).contains("sosa concentrada"), said.out());
+        }
+    }
+
+    /** A section or a bottle that two files of a term have: told in the second, with file and line of the first. */
+    @Test
+    void aNameOverTwoFilesIsToldWithTheFileAndLineOfTheOther() throws IOException {
+        Files.writeString(folder.resolve("classes.md"), "# Our classes\n\n```section Mon-A\ngroups: 4\n```\n");
+        Said said = print(FRONT + MON);
+        assertEquals(1, said.status());
+        String there = folder.resolve("term.md") + ":8";
+        assertTrue(said.err().contains("classes.md:3:12: error: the section `Mon-A` stands in `" + there + "` too"), said.err());
+        assertTrue(said.err().lines().anyMatch(l -> l.contains(there + ": ") && l.contains("```section Mon-A")), said.err());
+    }
+
     /** By hand: 0 and 501 groups are outside 1 to 500; a class of 500 is read. */
     @Test
     void groupsOutsideTheRangeAndUnknownFieldsAreToldAtTheirLine() throws IOException {

@@ -238,6 +238,19 @@ public sealed interface DeclareFinding extends Finding {
         }
     }
 
+    /** A section or a stock of a term that another of its files has too. @param other the file and the line where */
+    record NamedInTwoFiles(String type, String name, String other, Span at, Span first) implements DeclareFinding {
+        @Override
+        public String id() {
+            return "named-in-two-files";
+        }
+
+        @Override
+        public List<Span> also() {
+            return List.of(first);
+        }
+    }
+
     /** A date that is not in the calendar. */
     record NoSuchDay(String text, Span at) implements DeclareFinding {
         @Override

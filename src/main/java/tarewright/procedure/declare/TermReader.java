@@ -18,10 +18,10 @@ import tarewright.procedure.declare.Term.Section;
 import tarewright.procedure.syntax.Fields;
 import tarewright.procedure.syntax.Fields.Piece;
 import tarewright.procedure.syntax.SourceFile;
-import tarewright.procedure.syntax.SyntaxFinding;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.setting.Setting;
 import tarewright.tables.ReferenceTables;
+import tarewright.text.Span;
 
 /** Reads a term's file. Never throws on what an author wrote; a section with a mistake in it is marked, so that the others can go on. */
 public final class TermReader {
@@ -74,8 +74,11 @@ public final class TermReader {
             reader.note(new DeclareFinding.FieldMissing(Vocabulary.TERM, "term", "term: Spring 2041", source.frontSpan().part(0, 3)));
         }
         beside.forEach(file -> reader.checkKeys(Vocabulary.BESIDE, file.front()));
+        // A shelf serves procedures in any language.
+        boolean bottles = files().flatMap(file -> file.blocks().stream()).anyMatch(b -> b.type().equals("stock"));
+        ReferenceTables named = bottles ? tables.inEveryLanguage() : tables;
         List<StockBlock> stocks = files().flatMap(file -> {
-            Found<List<StockBlock>> its = StockReader.read(file, tables);
+            Found<List<StockBlock>> its = StockReader.read(file, named);
             its.findings().forEach(reader::note);
             return its.value().stream();
         }).toList();
@@ -101,7 +104,8 @@ public final class TermReader {
             for (TypedBlock block : file.blocks()) {
                 TypedBlock earlier = first.putIfAbsent(block.type() + " " + block.name(), block);
                 if (earlier != null && earlier.nameSpan().source() != block.nameSpan().source()) {
-                    reader.note(new SyntaxFinding.NameGivenTwice(block.name(), block.nameSpan(), earlier.nameSpan()));
+                    Span there = earlier.nameSpan();
+                    reader.note(new DeclareFinding.NamedInTwoFiles(block.type(), block.name(), there.source().name() + ":" + there.line(), block.nameSpan(), there));
                 }
             }
         }
