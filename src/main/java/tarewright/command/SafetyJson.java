@@ -82,7 +82,7 @@ final class SafetyJson {
             neutralise.put("with", recipe.with().substance());
             neutralise.set("for a pot", mass(recipe.mass(), 1));
             neutralise.set("for a group", mass(recipe.mass(), waste.potsPerGroup()));
-            neutralise.set("class total", mass(recipe.mass(), (double) waste.potsPerGroup() * waste.groups()));
+            neutralise.set("class total", mass(recipe.mass(), waste.inClass()));
             neutralise.put("until pH from", WasteAdvice.STOP_FROM);
             neutralise.put("until pH to", WasteAdvice.STOP_TO);
         });
@@ -92,6 +92,10 @@ final class SafetyJson {
     private static void container(ObjectNode node, WasteContainer container) {
         list(node.putArray("of"), Stream.concat(container.pots().stream().map(PotWaste::name), container.bottles().stream().map(b -> b.source().name())).toList());
         container.pH().ifPresent(pH -> node.put("pH", Math.round(pH * PH_STEPS) / PH_STEPS));
+        container.putIn().ifPresent(pH -> {
+            node.put("lowest pH put in", Math.round(pH.lowest() * PH_STEPS) / PH_STEPS);
+            node.put("highest pH put in", Math.round(pH.highest() * PH_STEPS) / PH_STEPS);
+        });
         node.put("sink", container.advice().sink() == WasteRule.Sink.NEVER ? "never" : "by local rules");
         verdict(node.putObject("hazards"), container.advice().hazards());
         ObjectNode total = node.putObject("class total");

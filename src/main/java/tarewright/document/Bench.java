@@ -9,8 +9,10 @@ import tarewright.procedure.bench.Made;
 import tarewright.procedure.bench.Naming;
 import tarewright.procedure.bench.OnTheBench;
 import tarewright.procedure.bench.Taken;
+import tarewright.procedure.bench.WasteContainer;
 import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.QuantityBlock;
+import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.safety.Rulebook;
 import tarewright.safety.Verdict;
@@ -43,6 +45,15 @@ record Bench(OnTheBench things, List<Bottle> bottles, List<Bottle> made) {
 
     List<Verdict> verdicts() {
         return things.verdicts();
+    }
+
+    /**
+     * What goes into each container of waste, of the whole class.
+     *
+     * @param whole with all that is dealt; the draft may be that of one hand of it
+     */
+    static List<WasteContainer> containers(Draft draft, Resolved whole, Rulebook rules) {
+        return WasteContainer.of(whole, p -> OnTheBench.of(p, rules, naming(p == draft.procedure() ? draft : Draft.of(p, draft.open()))), rules);
     }
 
     private static Naming naming(Draft draft) {

@@ -2,16 +2,18 @@ package tarewright.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tarewright.procedure.bench.PotWaste;
 import tarewright.procedure.bench.Stock;
 import tarewright.procedure.bench.WasteContainer;
 import tarewright.procedure.declare.LabelPaper;
+import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
+import tarewright.safety.Assigned;
 import tarewright.safety.Form;
 import tarewright.safety.Matter;
 import tarewright.safety.Rulebook;
@@ -28,13 +30,19 @@ final class BottleLabels {
     private static final String WATER = "H2O";
 
     private final Draft draft;
+    private final Resolved whole;
     private final Rulebook rules;
     private final String version;
     private final Hazards hazards;
 
-    /** @param version the code of the print, which each label bears */
-    BottleLabels(Draft draft, Rulebook rules, String version) {
+    /**
+     * @param draft of the hand that could hurt most
+     * @param whole with all that is dealt
+     * @param version the code of the print, which each label bears
+     */
+    BottleLabels(Draft draft, Resolved whole, Rulebook rules, String version) {
         this.draft = draft;
+        this.whole = whole;
         this.rules = rules;
         this.version = version;
         this.hazards = new Hazards(draft);
@@ -47,8 +55,7 @@ final class BottleLabels {
         bench.bottles().stream().filter(b -> b.verdict().matter().form() != Form.GAS && !isWater(b.verdict().matter()))
                 .map(this::bottle).forEach(labels::add);
         Stock.of(draft.procedure(), rules).stream().map(this::stock).forEach(labels::add);
-        WasteContainer.of(draft.procedure(), bench.things(), PotWaste.of(draft.procedure(), bench.things(), rules), rules).stream()
-                .filter(c -> !c.drain()).map(this::waste).forEach(labels::add);
+        Bench.containers(draft, whole, rules).stream().filter(c -> !c.drain()).flatMap(this::waste).forEach(labels::add);
         Piece.LabelGrid grid = new Piece.LabelGrid(paper.columns(), paper.rows(), paper.marginTop(), paper.marginLeft());
         return labels.isEmpty() ? List.of() : List.of(new Piece.Labels(grid, labels));
     }
@@ -78,13 +85,24 @@ final class BottleLabels {
                 List.of(draft.say("label.opened"), draft.say("label.use-by"), draft.say("label.maker")));
     }
 
-    private Piece.Label waste(WasteContainer container) {
-        List<Text> name = draft.compose("label.waste", java.util.Map.of("into", draft.prose().of(container.said() ? container.into()
-                : draft.say("waste.container." + container.into()))));
-        List<Text> detail = Text.words(draft.say("label.waste-of", "title", draft.procedure().procedure().front().title().map(t -> t.value())
-                .orElse(draft.procedure().name())));
-        return label(name, detail, container.advice().hazards(), v -> unknown(v, Plain.of(name)),
-                List.of(draft.say("label.begun"), draft.say("label.maker"), draft.say("waste.local-rules")));
+    /** One for each vessel: an author names two with a semicolon between them. */
+    private Stream<Piece.Label> waste(WasteContainer container) {
+        String into = container.said() ? container.into() : draft.say("waste.container." + container.into());
+        return Stream.of(into.split(";")).map(String::strip).filter(n -> !n.isEmpty()).map(n -> waste(container, n));
+    }
+
+    private Piece.Label waste(WasteContainer container, String into) {
+        List<Text> name = draft.compose("label.waste", Map.of("into", draft.prose().of(into)));
+        List<List<Text>> detail = new ArrayList<>(List.of(Text.words(draft.say("label.waste-of", "title", draft.procedure().procedure().front().title().map(t -> t.value())
+                .orElse(draft.procedure().name())))));
+        if (container.falselyNeutral()) {
+            detail.add(List.of(new Text.Strong(Text.words(draft.say("waste.not-neutral")))));
+        }
+        Verdict hazards = container.advice().hazards();
+        List<String> foot = new ArrayList<>();
+        hazards.assigned().stream().filter(a -> a.ground() == Assigned.Ground.EXTREME_PH).findFirst().ifPresent(a -> foot.add(draft.say("label.by-its-ph", "clause", a.clause())));
+        foot.addAll(List.of(draft.say("label.begun"), draft.say("label.maker"), draft.say("waste.local-rules")));
+        return label(name, Typeset.joined(detail, "; "), hazards, v -> unknown(v, Plain.of(name)), foot);
     }
 
     private Piece.Label label(List<Text> name, List<Text> detail, Verdict verdict, Function<Verdict, String> unknown, List<String> foot) {

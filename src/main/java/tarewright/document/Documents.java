@@ -59,7 +59,7 @@ public final class Documents {
             sheets.add(sheet(Sheet.Kind.KEY, procedure, key, version, footer));
         }
         if (kinds.contains(Sheet.Kind.SAFETY)) {
-            sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(WorstHand.of(procedure, country.rules()), false), country).pieces(), version,
+            sheets.add(sheet(Sheet.Kind.SAFETY, procedure, new SafetySheet(Draft.of(WorstHand.of(procedure, country.rules()), false), procedure, country).pieces(), version,
                     footer));
         }
         if (kinds.contains(Sheet.Kind.PREP)) {
@@ -67,7 +67,7 @@ public final class Documents {
         }
         if (kinds.contains(Sheet.Kind.LABELS)) {
             LabelPaper paper = procedure.procedure().front().labels().orElse(LabelPaper.USUAL);
-            List<Piece> labels = new BottleLabels(Draft.of(WorstHand.of(procedure, country.rules()), false), country.rules(), version).pieces(paper);
+            List<Piece> labels = new BottleLabels(Draft.of(WorstHand.of(procedure, country.rules()), false), procedure, country.rules(), version).pieces(paper);
             if (!labels.isEmpty()) {
                 sheets.add(sheet(Sheet.Kind.LABELS, procedure, labels, version, footer));
             }

@@ -128,9 +128,14 @@ final class Hands {
     }
 
     private String who(Draft draft, Hand hand) {
-        String groups = draft.say(hand.groups().size() == 1 ? "hands.group" : "hands.groups", "groups", numbers(hand.groups()));
+        String groups = groups(draft, hand.groups());
         boolean everyRun = hand.runs().size() == procedure.setting().runs();
         return everyRun ? groups : groups + ", " + draft.say(hand.runs().size() == 1 ? "hands.run" : "hands.runs", "runs", numbers(hand.runs()));
+    }
+
+    /** Groups by their numbers. */
+    static String groups(Draft draft, List<Integer> groups) {
+        return draft.say(groups.size() == 1 ? "hands.group" : "hands.groups", "groups", numbers(groups));
     }
 
     private static String numbers(List<Integer> all) {

@@ -5,10 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
-import tarewright.procedure.bench.PotWaste;
 import tarewright.procedure.bench.WasteContainer;
+import tarewright.procedure.resolve.Resolved;
 import tarewright.quantity.Digits;
 import tarewright.quantity.Unit;
 import tarewright.quantity.Units;
@@ -24,22 +25,27 @@ final class LeftOvers {
     private static final Unit LITRE = Units.symbol("L").orElseThrow();
 
     private final Draft draft;
+    private final Resolved whole;
     private final Rulebook rules;
 
-    LeftOvers(Draft draft, Rulebook rules) {
+    /** @param whole with all that is dealt; the draft may be that of one hand of it */
+    LeftOvers(Draft draft, Resolved whole, Rulebook rules) {
         this.draft = draft;
+        this.whole = whole;
         this.rules = rules;
     }
 
     /** A piece for each container; the local rules go before all of them. */
-    List<List<Piece>> sentences(Bench bench) {
-        List<PotWaste> wastes = PotWaste.of(draft.procedure(), bench.things(), rules);
-        return WasteContainer.of(draft.procedure(), bench.things(), wastes, rules).stream()
+    List<List<Piece>> sentences() {
+        return Bench.containers(draft, whole, rules).stream()
                 .map(c -> List.<Piece>of(new Piece.Paragraph(container(c)))).toList();
     }
 
     private List<Text> container(WasteContainer container) {
         Set<String> said = new LinkedHashSet<>();
+        if (container.falselyNeutral()) {
+            said.add(draft.say("waste.not-neutral"));
+        }
         amount(container).ifPresent(said::add);
         rules(container.advice(), said);
         recipe(container).ifPresent(said::add);
@@ -65,14 +71,34 @@ final class LeftOvers {
         List<String> parts = new ArrayList<>();
         container.volume().filter(v -> !kept && v.value() > 0).ifPresent(v -> parts.add(draft.say("waste.volume", "volume",
                 about(v.in(LITRE).shownValue(), LITRE))));
-        container.pH().ifPresent(pH -> parts.add(kept ? draft.say("waste.ph-kept") : draft.say("waste.ph", "pH",
-                draft.numbers().localised(Digits.decimals(pH, 1)))));
+        boolean known = container.pH().isPresent() || container.putIn().isPresent();
+        if (kept && known) {
+            parts.add(draft.say("waste.ph-kept"));
+        } else if (known) {
+            container.pH().ifPresent(pH -> parts.add(draft.say("waste.ph", "pH", pH(pH))));
+            container.putIn().flatMap(p -> putIn(p, container.pH())).ifPresent(parts::add);
+        }
         return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", parts));
+    }
+
+    /** Of the vessels that are emptied into it, unless they are no other than all together. */
+    private Optional<String> putIn(WasteContainer.PutIn putIn, OptionalDouble all) {
+        String from = pH(putIn.lowest());
+        String to = pH(putIn.highest());
+        if (!from.equals(to)) {
+            return Optional.of(draft.say("waste.ph-put-in", "from", from, "to", to));
+        }
+        return all.isPresent() && pH(all.getAsDouble()).equals(from) ? Optional.empty() : Optional.of(draft.say("waste.ph-put-in-one", "pH", from));
+    }
+
+    private String pH(double pH) {
+        return draft.numbers().localised(Digits.decimals(pH, 1));
     }
 
     /** Whether anything of it was worked out from what the students find. */
     private boolean isKept(WasteContainer container) {
-        return container.pots().stream().flatMap(p -> Stream.concat(p.moles().values().stream(), p.volume().stream())).anyMatch(draft::keeps);
+        List<Draft> drafts = draft.open() ? List.of() : Stream.concat(Stream.of(draft), whole.hands().stream().map(h -> Draft.of(h.resolved(), false))).toList();
+        return container.pots().stream().flatMap(p -> Stream.concat(p.moles().values().stream(), p.volume().stream())).anyMatch(f -> drafts.stream().anyMatch(d -> d.keeps(f)));
     }
 
     private String about(double value, Unit unit) {

@@ -188,16 +188,27 @@ final class PrepSheet implements Filling {
         recipes.unmade().forEach(u -> pieces.add(making.unmade(u)));
         Grid bottles = new Grid(draft, "prep.bottles").words("expect.what").numbers("prep.share", "prep.containers").words("prep.container");
         for (Provision provision : supplies.provisions()) {
-            boolean drops = provision.each().unit().symbol().startsWith("drop");
-            Optional<Figure> bottle = provision.bottle().filter(b -> !drops);
-            bottles.row(name(provision), upTo(provision, provision.share()),
-                    drops ? List.of() : Text.words(Integer.toString(draft.procedure().setting().groups())),
-                    Text.words(drops ? draft.say("prep.dropping-bottle") : bottle.map(b -> draft.say("prep.bottle", "volume", draft.numbers().printed(b)))
-                            .orElseGet(() -> draft.say(provision.bottle().isPresent() || isVolume(provision) ? "prep.large" : "prep.vial"))));
+            if (!provision.varies()) {
+                bottles.row(name(provision), shown(provision.share()),
+                        isDrops(provision) ? List.of() : Text.words(Integer.toString(draft.procedure().setting().groups())), container(provision, provision.bottle()));
+            }
+            for (Provision.Dealt dealt : provision.dealt()) {
+                bottles.row(draft.compose("prep.for-groups", Map.of("name", name(provision), "groups", Text.words(Hands.groups(draft, dealt.groups())))),
+                        shown(dealt.share()), isDrops(provision) ? List.of() : Text.words(Integer.toString(dealt.groups().size())), container(provision, dealt.bottle()));
+            }
         }
         pieces.addAll(bottles.pieces());
         pieces.add(new Piece.Steps(1, List.of(step("prep.portion"), step("prep.label"))));
         return pieces;
+    }
+
+    private static boolean isDrops(Provision provision) {
+        return provision.each().unit().symbol().startsWith("drop");
+    }
+
+    private List<Text> container(Provision provision, Optional<Figure> bottle) {
+        return Text.words(isDrops(provision) ? draft.say("prep.dropping-bottle") : bottle.map(b -> draft.say("prep.bottle", "volume", draft.numbers().printed(b)))
+                .orElseGet(() -> draft.say(isVolume(provision) ? "prep.large" : "prep.vial")));
     }
 
     private static boolean isVolume(Provision provision) {
@@ -242,7 +253,7 @@ final class PrepSheet implements Filling {
         List<List<Piece>> waste = new ArrayList<>();
         WasteWords words = new WasteWords(draft);
         draft.procedure().procedure().wastes().forEach(w -> waste.add(List.of(new Piece.Paragraph(words.sentences(w)))));
-        waste.addAll(new LeftOvers(draft, rules).sentences(bench));
+        waste.addAll(new LeftOvers(draft, draft.procedure(), rules).sentences());
         waste.add(List.of(draft.paragraph("waste.local-rules")));
         pieces.add(new Piece.Bullets(waste));
         List<List<List<Text>>> back = supplies.equipment().stream().filter(Equipment::comesBack)

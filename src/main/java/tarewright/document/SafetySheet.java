@@ -15,6 +15,7 @@ import tarewright.procedure.declare.Matter;
 import tarewright.procedure.declare.Notes.CautionBlock;
 import tarewright.procedure.declare.Notes.WasteBlock;
 import tarewright.procedure.resolve.Property;
+import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.safety.RuleSet;
 import tarewright.safety.Statement;
@@ -27,12 +28,15 @@ import tarewright.wording.Numbers;
  */
 final class SafetySheet {
     private final Draft draft;
+    private final Resolved whole;
     private final CountryRules country;
     private final Bench bench;
     private final Hazards hazards;
 
-    SafetySheet(Draft draft, CountryRules country) {
+    /** @param draft of the hand that could hurt most @param whole with all that is dealt */
+    SafetySheet(Draft draft, Resolved whole, CountryRules country) {
         this.draft = draft;
+        this.whole = whole;
         this.country = country;
         this.bench = Bench.of(draft, country.rules());
         this.hazards = new Hazards(draft);
@@ -109,7 +113,7 @@ final class SafetySheet {
         for (WasteBlock waste : draft.procedure().procedure().wastes()) {
             items.add(List.of(new Piece.Paragraph(words.sentences(waste))));
         }
-        items.addAll(new LeftOvers(draft, country.rules()).sentences(bench));
+        items.addAll(new LeftOvers(draft, whole, country.rules()).sentences());
         items.add(List.of(draft.paragraph("waste.local-rules")));
         return List.of(draft.heading(2, "heading.waste"), new Piece.Bullets(items));
     }

@@ -16,6 +16,8 @@ import tarewright.chemistry.Provenance;
 public final class Classification {
     private static final double ACID = 2;
     private static final double ALKALINE = 11.5;
+    private static final double NEUTRAL = 7;
+    private static final double ESTIMATED = 0.2;
 
     private final Rulebook rules;
     private final ConcentrationRules concentration;
@@ -35,6 +37,23 @@ public final class Classification {
 
     /** What the label of the matter says. */
     public Verdict of(Matter matter) {
+        return of(matter, false);
+    }
+
+    /**
+     * What the label of waste says. It is no mixture that anybody tested, and what is in it varies: by CLP Annex I 3.2.3.1.2 a pH of 2 or less, or of 11.5
+     * or more, makes it corrosive until something shows the opposite, and a limit for one of its parts does not. The pH is reckoned with concentrations for
+     * activities: what lies within 0.2 of a limit goes to the stricter side (own rule).
+     */
+    public Verdict ofWaste(Matter matter) {
+        return of(matter, true);
+    }
+
+    private static Matter stricter(Matter waste) {
+        return waste.pH().isEmpty() ? waste : waste.atPH(waste.pH().getAsDouble() + (waste.pH().getAsDouble() < NEUTRAL ? -ESTIMATED : ESTIMATED));
+    }
+
+    private Verdict of(Matter matter, boolean waste) {
         List<Dose> doses = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         Set<Remark> remarks = new LinkedHashSet<>();
@@ -47,33 +66,35 @@ public final class Classification {
             }, () -> unknown.add(part.substance()));
         }
         List<Remark> found = new ArrayList<>();
-        Severest severest = classes(matter, doses, !unknown.isEmpty(), Dose.Level.HIGH, found);
+        Matter judged = waste ? stricter(matter) : matter;
+        Severest severest = classes(judged, doses, waste || !unknown.isEmpty(), Dose.Level.HIGH, found);
         List<Statement> euh = supplemental.of(doses, matter.form(), Dose.Level.HIGH, severest).stream()
                 .map(s -> s.in(rules.statements())).toList();
         remarks.addAll(found);
         List<Assigned> assigned = severest.all();
         Classified classified = new Classified(matter, rules.ruleSet(), assigned, labelling.statements(assigned), euh,
-                labelling.pictograms(assigned), labelling.signalWord(assigned), near(matter, doses, !unknown.isEmpty(), severest),
+                labelling.pictograms(assigned), labelling.signalWord(assigned), near(judged, doses, waste || !unknown.isEmpty(), severest),
                 List.copyOf(remarks), doses.stream().map(Dose::row).distinct().toList());
         return unknown.isEmpty() ? classified : new Unknown(unknown, classified);
     }
 
-    private Severest classes(Matter matter, List<Dose> doses, boolean unknown, Dose.Level level, List<Remark> remarks) {
+    /** @param untested whether no limit of a part may stand against an extreme pH */
+    private Severest classes(Matter matter, List<Dose> doses, boolean untested, Dose.Level level, List<Remark> remarks) {
         Severest severest = new Severest();
         concentration.apply(doses, level, severest);
         acute.apply(doses, matter.form(), level, severest, remarks);
         physical.apply(doses, matter.form(), level, severest, remarks);
-        extremePH(matter, doses, unknown, severest);
+        extremePH(matter, doses, untested, severest);
         return severest;
     }
 
-    /** CLP Annex I 3.2.3.1.2: only where neither a limit nor a published class speaks of skin or eyes. */
-    private void extremePH(Matter matter, List<Dose> doses, boolean unknown, Severest into) {
+    /** CLP Annex I 3.2.3.1.2: of a mixture whose parts are known only where neither a limit nor a published class speaks of skin or eyes. */
+    private void extremePH(Matter matter, List<Dose> doses, boolean untested, Severest into) {
         if (matter.pH().isEmpty() || matter.pH().getAsDouble() > ACID && matter.pH().getAsDouble() < ALKALINE) {
             return;
         }
         boolean spoken = doses.stream().anyMatch(d -> d.at(Dose.Level.HIGH) > 0 && speaksOfSkinOrEyes(d.row()));
-        if (unknown || !spoken) {
+        if (untested || !spoken) {
             Provenance provenance = new Provenance("Reg (EC) 1272/2008 Annex I 3.2.3.1.2, read at reachonline.eu",
                     Confidence.READ);
             into.add(new Assigned(new HazardClass("Skin Corr.", "1", "H314"), Assigned.Ground.EXTREME_PH, OptionalDouble.empty(),
@@ -87,12 +108,12 @@ public final class Classification {
                         .anyMatch(c -> c.endpoint() == Endpoint.SKIN || c.endpoint() == Endpoint.EYE);
     }
 
-    private List<NearLimit> near(Matter matter, List<Dose> doses, boolean unknown, Severest high) {
+    private List<NearLimit> near(Matter matter, List<Dose> doses, boolean untested, Severest high) {
         if (doses.stream().allMatch(d -> d.low() == d.high())) {
             return List.of();
         }
-        Severest low = classes(matter, doses, unknown, Dose.Level.LOW, new ArrayList<>());
-        Severest best = classes(matter, doses, unknown, Dose.Level.BEST, new ArrayList<>());
+        Severest low = classes(matter, doses, untested, Dose.Level.LOW, new ArrayList<>());
+        Severest best = classes(matter, doses, untested, Dose.Level.BEST, new ArrayList<>());
         List<NearLimit> near = new ArrayList<>();
         for (Assigned a : high.all()) {
             if (a.limitPercent().isEmpty() || sameOrWorse(low, a)) {

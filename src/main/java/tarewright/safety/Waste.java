@@ -31,7 +31,7 @@ public final class Waste {
 
     /** @param with the neutraliser that the author names, by id or name; the first that fits if empty or not fit */
     public WasteAdvice of(Leftover left, Optional<String> with) {
-        Verdict hazards = classification.of(left.matter());
+        Verdict hazards = classification.ofWaste(left.matter());
         Set<String> groups = groups(hazards);
         List<WasteAdvice.Reason> reasons = new ArrayList<>();
         for (WasteRule rule : rules.waste().rules()) {

@@ -44,6 +44,11 @@ public record WasteAdvice(Leftover left, Verdict hazards, WasteRule.Sink sink, L
         }
     }
 
+    /** The same, with the hazards that it has on its way: nothing else of what to do changes. */
+    public WasteAdvice classified(Verdict asItIsPutIn) {
+        return new WasteAdvice(left, asItIsPutIn, sink, reasons, containers, neutralising, keepAlkaline);
+    }
+
     public WasteAdvice {
         reasons = List.copyOf(reasons);
         containers = List.copyOf(containers);

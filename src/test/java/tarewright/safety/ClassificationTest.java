@@ -148,6 +148,19 @@ class ClassificationTest {
         assertFalse(CLASSIFICATION.of(limited).has("H314"));
     }
 
+    /** What is thrown together is no mixture that anybody tested: its extreme pH stands, whatever the limits of its parts (CLP Annex I 3.2.3.1.2). */
+    @Test
+    void ofWasteAnExtremePHCountsBesideTheLimitsOfItsParts() {
+        Matter acid = Matter.solution("left over", "HCl", Content.percent(0.4));
+
+        assertTrue(CLASSIFICATION.ofWaste(acid.atPH(2.0)).has("H314"));
+        assertTrue(CLASSIFICATION.ofWaste(acid.atPH(2.1)).has("H314"));
+        assertFalse(CLASSIFICATION.ofWaste(acid.atPH(2.3)).has("H314"));
+        assertTrue(CLASSIFICATION.ofWaste(acid.atPH(11.4)).has("H314"));
+        assertFalse(CLASSIFICATION.ofWaste(acid.atPH(11.2)).has("H314"));
+        assertFalse(CLASSIFICATION.ofWaste(acid).has("H314"));
+    }
+
     /** CLP Annex I Table 3.2.3: shares of corrosive substances add up, here 3/5 + 3/5 of the generic limit. */
     @Test
     void sharesOfOneEffectAddUp() {

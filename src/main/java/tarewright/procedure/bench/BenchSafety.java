@@ -51,7 +51,7 @@ public record BenchSafety(Resolved procedure, OnTheBench bench, List<Stock> stoc
         List<Stock> stocks = Stock.of(procedure, shelf, rules);
         List<PotWaste> waste = PotWaste.of(procedure, bench, rules);
         return new BenchSafety(procedure, bench, stocks, Meetings.among(procedure, bench, stocks, rules),
-                ClosedVessel.of(procedure, bench), waste, WasteContainer.of(procedure, bench, waste, rules),
+                ClosedVessel.of(procedure, bench), waste, WasteContainer.of(procedure, p -> p == procedure ? bench : OnTheBench.of(p, rules, Naming.USUAL), rules),
                 verdicts(procedure, bench, stocks, new Classification(rules)));
     }
 

@@ -13,6 +13,7 @@ import tarewright.derivation.Step;
 import tarewright.derivation.Symbol;
 import tarewright.procedure.declare.Notes.WasteBlock;
 import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.safety.Rulebook;
@@ -25,10 +26,10 @@ import tarewright.safety.WasteAdvice;
  * @param pH at 25 °C, estimated from what is left in solution; empty where something in it has no known constant
  * @param neutralisedByAuthor whether the author says what it is to be neutralised with
  * @param potsPerGroup how many such pots a group leaves
- * @param groups in the class
+ * @param inClass how many the class leaves; where amounts are dealt, those of the groups that get these
  */
 public record PotWaste(PotLeft left, Map<String, Figure> moles, Optional<Figure> volume, OptionalDouble pH, WasteAdvice advice,
-        boolean neutralisedByAuthor, int potsPerGroup, int groups) {
+        boolean neutralisedByAuthor, int potsPerGroup, int inClass) {
     public PotWaste {
         moles = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(moles));
     }
@@ -39,20 +40,25 @@ public record PotWaste(PotLeft left, Map<String, Figure> moles, Optional<Figure>
     }
 
     public static List<PotWaste> of(Resolved procedure, OnTheBench bench, Rulebook rules) {
-        return PotLeft.of(procedure, bench).stream().filter(l -> !l.parts().isEmpty()).map(l -> waste(procedure, l, rules)).toList();
+        return of(procedure.hands().get(0), procedure, bench, rules);
     }
 
-    private static PotWaste waste(Resolved procedure, PotLeft left, Rulebook rules) {
+    /** @param procedure with the amounts of that hand */
+    static List<PotWaste> of(Hand hand, Resolved procedure, OnTheBench bench, Rulebook rules) {
+        return PotLeft.of(procedure, bench).stream().filter(l -> !l.parts().isEmpty()).map(l -> waste(hand, procedure, l, rules)).toList();
+    }
+
+    private static PotWaste waste(Hand hand, Resolved procedure, PotLeft left, Rulebook rules) {
         Residue residue = new Account(procedure, left).residue();
         int portions = blocks(left).stream().flatMap(b -> procedure.quantity(b).stream()).mapToInt(q -> q.block().portions()).max().orElse(1);
         return new PotWaste(left, residue.moles(), residue.volume(), residue.pH(procedure.tables()),
-                residue.advice(left.reaction().name(), neutraliser(procedure, left), procedure.tables(), rules),
-                neutraliser(procedure, left).isPresent(), portions * procedure.setting().runs(), procedure.setting().groups());
+                residue.advice(left.reaction().name(), neutraliser(procedure, left), residue.pH(procedure.tables()), procedure.tables(), rules),
+                neutraliser(procedure, left).isPresent(), portions * hand.runs().size(), portions * hand.times());
     }
 
     /** What all pots of this kind of the class leave. */
     Residue ofTheClass(Resolved procedure) {
-        return new Account(procedure, left).residue().times((double) potsPerGroup * groups);
+        return new Account(procedure, left).residue().times(inClass);
     }
 
     static List<String> blocks(PotLeft left) {

@@ -40,7 +40,7 @@ import tarewright.tables.ReferenceTables;
 record Residue(Map<String, Figure> moles, Map<String, Formula> dissolved, List<Part> parts, Optional<Figure> volume, boolean whole) {
     static final Unit MOLE = Units.symbol("mol").orElseThrow();
     /** Where acid and alkali are reckoned to: the middle of water. */
-    private static final double NEUTRAL = 7;
+    static final double NEUTRAL = 7;
     private static final double PER_LITRE = 1000;
     private static final double NOTHING = 1e-9;
 
@@ -142,9 +142,9 @@ record Residue(Map<String, Figure> moles, Map<String, Formula> dissolved, List<P
      *
      * @param name what it is called
      * @param neutraliser that the author names
+     * @param pH that counts
      */
-    WasteAdvice advice(String name, Optional<String> neutraliser, ReferenceTables tables, Rulebook rules) {
-        OptionalDouble pH = pH(tables);
+    WasteAdvice advice(String name, Optional<String> neutraliser, OptionalDouble pH, ReferenceTables tables, Rulebook rules) {
         Map<String, InWater> known = inWater(tables);
         boolean neutral = pH.isPresent() && pH.getAsDouble() >= WasteAdvice.STOP_FROM && pH.getAsDouble() <= WasteAdvice.STOP_TO;
         Matter mixture = new Matter(name, Form.SOLUTION, atTheirStrength(), OptionalDouble.empty(), OptionalDouble.empty(), pH);

@@ -1,23 +1,31 @@
 package tarewright.procedure.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.procedure.declare.Notes.WasteBlock;
+import tarewright.procedure.resolve.Hand;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.safety.Clash;
+import tarewright.safety.Classification;
 import tarewright.safety.Form;
 import tarewright.safety.Incompatible;
 import tarewright.safety.Matter;
+import tarewright.safety.PairRule;
 import tarewright.safety.Rulebook;
 import tarewright.safety.WasteAdvice;
 import tarewright.safety.WasteRule;
@@ -30,14 +38,17 @@ import tarewright.safety.WasteRule;
  * @param pots what is left in them goes into it
  * @param bottles what is left of them goes into it as it is
  * @param volume of the liquids of the whole class, with what burettes and pipettes were rinsed with and what was left in them
- * @param pH of all of it together, estimated
- * @param advice on all of it together; the amount of neutraliser is for the whole class
+ * @param pH of all of it together, estimated; of amounts that are dealt none, since what one group leaves may react with what another leaves
+ * @param putIn the pH of the vessels that are emptied into it, estimated; empty where that of none is known
+ * @param advice on all of it together, where amounts are dealt on the worst vessel; its hazards are those of the worst that is put in; the amount of neutraliser is for the
+ *        whole class
  * @param clashes what must not meet in it
  */
-public record WasteContainer(String into, boolean said, List<PotWaste> pots, List<Taken> bottles, Optional<Figure> volume, OptionalDouble pH, WasteAdvice advice,
-        List<Clash> clashes) {
+public record WasteContainer(String into, boolean said, List<PotWaste> pots, List<Taken> bottles, Optional<Figure> volume, OptionalDouble pH, Optional<PutIn> putIn,
+        WasteAdvice advice, List<Clash> clashes) {
     private static final Pattern DRAIN = Pattern.compile("\\b(?:sink|drain|sewer|fregadero|desagüe|sumidero|pila|alcantarilla|alcantarillado)s?\\b",
             Pattern.UNICODE_CHARACTER_CLASS);
+    private static final Pattern NEUTRAL = Pattern.compile("\\bneutr(?:al|o|a|os|as|ale|ales)\\b", Pattern.UNICODE_CHARACTER_CLASS);
     private static final String NONE = "sink";
 
     public WasteContainer {
@@ -46,22 +57,36 @@ public record WasteContainer(String into, boolean said, List<PotWaste> pots, Lis
         clashes = List.copyOf(clashes);
     }
 
+    /** From the sourest vessel to the most alkaline. */
+    public record PutIn(double lowest, double highest) {
+    }
+
     /** What goes into one container, while it is collected. */
     private static final class Filling {
         private final List<PotWaste> pots = new ArrayList<>();
+        private final List<Residue> residues = new ArrayList<>();
+        private final Set<Hand> hands = new LinkedHashSet<>();
         private final List<Taken> bottles = new ArrayList<>();
         private boolean said;
     }
 
     /** All of a procedure: those of its reactions first, then those of what is left of bottles. */
-    public static List<WasteContainer> of(Resolved procedure, OnTheBench bench, List<PotWaste> wastes, Rulebook rules) {
+    public static List<WasteContainer> of(Resolved procedure, Function<Resolved, OnTheBench> benches, Rulebook rules) {
         Map<String, Filling> all = new LinkedHashMap<>();
-        for (PotWaste waste : wastes) {
-            Optional<String> authors = PotWaste.said(procedure, waste.left()).map(WasteBlock::into).filter(w -> !w.isBlank());
-            Filling filling = all.computeIfAbsent(authors.orElseGet(() -> waste.advice().containers().stream().findFirst().orElse(NONE)),
-                    k -> new Filling());
-            filling.pots.add(waste);
-            filling.said = authors.isPresent();
+        OnTheBench bench = benches.apply(procedure);
+        List<PotWaste> wastes = new ArrayList<>();
+        for (Hand hand : procedure.hands()) {
+            Resolved its = hand.resolved();
+            for (PotWaste waste : PotWaste.of(hand, its, its == procedure ? bench : benches.apply(its), rules)) {
+                Optional<String> authors = PotWaste.said(its, waste.left()).map(WasteBlock::into).filter(w -> !w.isBlank());
+                Filling filling = all.computeIfAbsent(authors.orElseGet(() -> waste.advice().containers().stream().findFirst().orElse(NONE)),
+                        k -> new Filling());
+                filling.pots.add(waste);
+                filling.residues.add(waste.ofTheClass(its));
+                filling.hands.add(hand);
+                filling.said = authors.isPresent();
+                wastes.add(waste);
+            }
         }
         for (WasteBlock block : procedure.procedure().wastes()) {
             List<Taken> bottles = bottles(block, bench, wastes);
@@ -99,20 +124,54 @@ public record WasteContainer(String into, boolean said, List<PotWaste> pots, Lis
 
     private static WasteContainer of(Resolved procedure, OnTheBench bench, String into, Filling filling, Rulebook rules) {
         List<PotWaste> pots = filling.pots;
-        Residue all = Residue.together(Stream.of(pots.stream().map(p -> p.ofTheClass(procedure)), runOut(procedure, bench, filling).stream(),
+        Residue all = Residue.together(Stream.of(filling.residues.stream(), runOut(procedure, bench, filling).stream(),
                 filling.bottles.stream().map(t -> Residue.of(t.verdict().matter()))).flatMap(s -> s).toList());
         Optional<String> neutraliser = pots.stream().flatMap(p -> PotWaste.said(procedure, p.left()).stream())
                 .flatMap(w -> w.neutraliseWith().stream()).map(m -> m.value().name()).findFirst();
         List<Matter> each = Stream.concat(pots.stream().map(p -> p.advice().left().matter()),
                 filling.bottles.stream().map(t -> t.verdict().matter())).toList();
-        return new WasteContainer(into, filling.said, pots, filling.bottles, all.volume(), all.pH(procedure.tables()),
-                all.advice(into, neutraliser, procedure.tables(), rules),
-                new Incompatible(rules).among(each, Set.of(), List.of()).stream().filter(c -> c.first() != c.second()).toList());
+        boolean dealt = filling.hands.size() > 1;
+        OptionalDouble pH = dealt ? OptionalDouble.empty() : all.pH(procedure.tables());
+        Optional<PutIn> putIn = putIn(pots);
+        OptionalDouble worst = worst(pH, putIn);
+        WasteAdvice advice = all.advice(into, neutraliser, dealt ? worst : pH, procedure.tables(), rules);
+        Matter mixture = advice.left().matter();
+        WasteAdvice asPutIn = advice.classified(new Classification(rules).ofWaste(worst.isPresent() ? mixture.atPH(worst.getAsDouble()) : mixture));
+        return new WasteContainer(into, filling.said, pots, filling.bottles, all.volume(), pH, putIn, asPutIn,
+                clashes(each, rules));
+    }
+
+    /** Each rule once: many groups may leave the same. */
+    private static List<Clash> clashes(List<Matter> each, Rulebook rules) {
+        Set<PairRule> told = new LinkedHashSet<>();
+        return new Incompatible(rules).among(each, Set.of(), List.of()).stream().filter(c -> c.first() != c.second()).filter(c -> told.add(c.rule())).toList();
+    }
+
+    private static Optional<PutIn> putIn(List<PotWaste> pots) {
+        DoubleSummaryStatistics all = pots.stream().flatMapToDouble(p -> p.pH().stream()).summaryStatistics();
+        return all.getCount() == 0 ? Optional.empty() : Optional.of(new PutIn(all.getMin(), all.getMax()));
+    }
+
+    /** Of all that is known, what lies farthest from the middle of water. */
+    private static OptionalDouble worst(OptionalDouble pH, Optional<PutIn> putIn) {
+        return DoubleStream.concat(pH.stream(), putIn.stream().flatMapToDouble(p -> DoubleStream.of(p.lowest(), p.highest()))).boxed()
+                .max(Comparator.comparingDouble(v -> Math.abs(v - Residue.NEUTRAL))).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+
+    /** The worst pH that is known of it: of a vessel that is put in, or of all together. */
+    public OptionalDouble worst() {
+        return worst(pH, putIn);
     }
 
     /** Whether the author says what it is to be neutralised with. */
-    private boolean neutralised() {
+    public boolean neutralised() {
         return pots.stream().anyMatch(p -> p.neutralisedByAuthor());
+    }
+
+    /** Whether its name says neutral, and what is put in is not, or nobody knows. */
+    public boolean falselyNeutral() {
+        boolean is = pots.stream().allMatch(p -> p.pH().isPresent()) && worst().stream().allMatch(v -> v >= WasteAdvice.STOP_FROM && v <= WasteAdvice.STOP_TO);
+        return said && !is && NEUTRAL.matcher(into.toLowerCase(Locale.ROOT)).find();
     }
 
     /** Whether the author pours it away. */

@@ -111,6 +111,14 @@ public sealed interface SafetyFinding extends Finding {
         }
     }
 
+    /** A container for waste that is called neutral, though what goes into it is not. @param pH the worst that is known */
+    record NotNeutral(String into, Optional<String> pH, Span at) implements SafetyFinding {
+        @Override
+        public String id() {
+            return "not-neutral";
+        }
+    }
+
     /** A gas that forms in a closed vessel. @param times the pressure of the room */
     record OverPressure(String gas, String vessel, String pressure, String times, Severity severity, Span at, List<Span> also)
             implements SafetyFinding {

@@ -12,6 +12,7 @@ import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.bench.PotWaste;
 import tarewright.procedure.bench.WasteContainer;
 import tarewright.procedure.declare.Notes.WasteBlock;
+import tarewright.quantity.Digits;
 import tarewright.safety.Clash;
 import tarewright.safety.PairRule;
 import tarewright.safety.WasteRule;
@@ -27,6 +28,10 @@ final class SinkCheck implements SafetyCheck {
                 List<String> why = container.advice().reasons().stream().map(r -> r.rule()).filter(r -> r.sink() == WasteRule.Sink.NEVER)
                         .map(WasteRule::text).distinct().toList();
                 findings.accept(new SafetyFinding.NotIntoSink(what(container), why, at));
+            }
+            if (container.falselyNeutral() && !container.neutralised()) {
+                findings.accept(new SafetyFinding.NotNeutral(container.into(), container.worst().isPresent() ? Optional.of(Digits.decimals(container.worst().getAsDouble(), 1))
+                        : Optional.empty(), at));
             }
             Set<String> told = new HashSet<>();
             container.clashes().stream().filter(c -> !isOnTheBench(safety, c)).filter(c -> told.add(c.first().name() + "/" + c.second().name()))

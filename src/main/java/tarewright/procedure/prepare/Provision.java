@@ -17,13 +17,26 @@ import tarewright.procedure.resolve.ResolvedQuantity;
  * @param ready the total rounded up to what is easily weighed or measured; of what is made by a recipe, the flasks that are filled
  * @param share what is put out for one group: its part of the spare in it, rounded down so that all shares together are no more than {@code ready}
  * @param bottle the volume of a usual bottle that holds the share; empty for what is weighed, and for what no bottle holds
- * @param varies whether groups get different amounts of it; the shares are then for the largest, and together more than is needed
+ * @param dealt who gets how much, where groups get different amounts; else empty
  */
 public record Provision(ResolvedQuantity source, List<ResolvedQuantity> uses, List<RinseAndFill> fillings, Figure each, Figure total, Figure ready, Figure share,
-        Optional<Figure> bottle, boolean varies) {
+        Optional<Figure> bottle, List<Dealt> dealt) {
     public Provision {
         uses = List.copyOf(uses);
         fillings = List.copyOf(fillings);
+        dealt = List.copyOf(dealt);
+    }
+
+    /** What these groups get. @param groups their numbers, from 1 */
+    public record Dealt(List<Integer> groups, Figure share, Optional<Figure> bottle) {
+        public Dealt {
+            groups = List.copyOf(groups);
+        }
+    }
+
+    /** Whether groups get different amounts of it; {@code share} is then that of those that get most. */
+    public boolean varies() {
+        return !dealt.isEmpty();
     }
 
     public String name() {
@@ -32,6 +45,6 @@ public record Provision(ResolvedQuantity source, List<ResolvedQuantity> uses, Li
 
     /** The same, made in whole flasks. */
     Provision made(Figure volume) {
-        return new Provision(source, uses, fillings, each, total, volume, share, bottle, varies);
+        return new Provision(source, uses, fillings, each, total, volume, share, bottle, dealt);
     }
 }

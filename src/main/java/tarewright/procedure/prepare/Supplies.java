@@ -84,34 +84,64 @@ public record Supplies(Resolved procedure, List<Provision> provisions, List<Equi
     private static Provision provision(Resolved procedure, ResolvedQuantity source, Map<ResolvedQuantity, Figure> uses) {
         Setting setting = procedure.setting();
         Practice practice = procedure.tables().practice();
-        List<Step.Term> terms = new ArrayList<>(most(procedure, uses));
-        List<RinseAndFill> fillings = uses.keySet().stream().flatMap(u -> u.filling().stream()).filter(f -> f.total().dimension().equals(terms.get(0).figure().dimension())).toList();
-        fillings.forEach(f -> terms.add(new Step.Term(1.0 / setting.groups(), f.total())));
-        Figure first = terms.get(0).figure();
-        Figure each = terms.size() == 1 && terms.get(0).coefficient() == 1 ? first
-                : shownAs(Figure.of(named("each", source), first.unit(), new Step.Sum(terms)), first);
+        List<Step.Term> most = most(procedure, uses);
+        Figure first = most.get(0).figure();
+        List<RinseAndFill> fillings = uses.keySet().stream().flatMap(u -> u.filling().stream()).filter(f -> f.total().dimension().equals(first.dimension())).toList();
+        Figure each = each(procedure, source, most, fillings);
         Figure spare = counted("spare", 1 + setting.spare());
         boolean varies = procedure.hands().stream().flatMap(h -> uses.keySet().stream().map(u -> terms(h, u, uses.get(u), 1).get(0).figure().value() - uses.get(u).value()))
                 .anyMatch(difference -> difference != 0);
         Figure exact = varies ? Figure.of(named("total", source), each.unit(), new Step.Product(1, List.of(new Power(all(procedure, uses, fillings), 1), new Power(spare, 1))))
                 : Figure.of(named("total", source), each.unit(),
                 new Step.Product(1, List.of(new Power(each, 1), new Power(counted("groups", setting.groups()), 1), new Power(spare, 1))));
-        Figure withSpare = Figure.of(named("each with spare", source), each.unit(),
-                new Step.Product(1, List.of(new Power(each, 1), new Power(spare, 1))));
-        Figure down = Rounded.down(withSpare, practice.figures(), named("share", source));
-        Figure share = down.value() < each.value() ? shownAs(each.as(named("share", source)), first) : down;
+        Figure share = share(procedure, source, each);
         return new Provision(source, List.copyOf(uses.keySet()), fillings, each, lastDigitUp(exact, each, source), Rounded.up(exact, practice.figures(), named("ready", source)),
-                share, bottle(share, practice), varies);
+                share, bottle(share, practice), varies ? dealt(procedure, source, uses, fillings) : List.of());
     }
 
-    /** What the group takes that takes most, each hand of it as often as the group has it. */
+    /** Of one group, with its part of what rinses and fills. @param takes what it takes in all its runs */
+    private static Figure each(Resolved procedure, ResolvedQuantity source, List<Step.Term> takes, List<RinseAndFill> fillings) {
+        List<Step.Term> terms = new ArrayList<>(takes);
+        fillings.forEach(f -> terms.add(new Step.Term(1.0 / procedure.setting().groups(), f.total())));
+        Figure first = terms.get(0).figure();
+        return terms.size() == 1 && terms.get(0).coefficient() == 1 ? first : shownAs(Figure.of(named("each", source), first.unit(), new Step.Sum(terms)), first);
+    }
+
+    /** With spare, rounded down, but never less than it takes. */
+    private static Figure share(Resolved procedure, ResolvedQuantity source, Figure each) {
+        Figure spare = counted("spare", 1 + procedure.setting().spare());
+        Figure withSpare = Figure.of(named("each with spare", source), each.unit(), new Step.Product(1, List.of(new Power(each, 1), new Power(spare, 1))));
+        Figure down = Rounded.down(withSpare, procedure.tables().practice().figures(), named("share", source));
+        return down.value() < each.value() ? shownAs(each.as(named("share", source)), each) : down;
+    }
+
+    /** Who gets how much, in the order of the first group that gets it. */
+    private static List<Provision.Dealt> dealt(Resolved procedure, ResolvedQuantity source, Map<ResolvedQuantity, Figure> uses, List<RinseAndFill> fillings) {
+        Map<Double, List<Integer>> groups = new LinkedHashMap<>();
+        Map<Double, Figure> each = new LinkedHashMap<>();
+        for (int group = 1; group <= procedure.setting().groups(); group++) {
+            Figure takes = each(procedure, source, takes(procedure, uses, group), fillings);
+            groups.computeIfAbsent(takes.value(), k -> new ArrayList<>()).add(group);
+            each.putIfAbsent(takes.value(), takes);
+        }
+        return groups.entrySet().stream().map(e -> {
+            Figure share = share(procedure, source, each.get(e.getKey()));
+            return new Provision.Dealt(e.getValue(), share, bottle(share, procedure.tables().practice()));
+        }).toList();
+    }
+
+    /** What a group takes, each hand of it as often as the group has it. */
+    private static List<Step.Term> takes(Resolved procedure, Map<ResolvedQuantity, Figure> uses, int group) {
+        return procedure.hands().stream().filter(h -> h.groups().contains(group))
+                .flatMap(h -> uses.keySet().stream().flatMap(u -> terms(h, u, uses.get(u), h.runs().size()).stream())).toList();
+    }
+
+    /** What the group takes that takes most. */
     private static List<Step.Term> most(Resolved procedure, Map<ResolvedQuantity, Figure> uses) {
         List<Step.Term> most = List.of();
         double largest = -1;
         for (int group = 1; group <= procedure.setting().groups(); group++) {
-            int number = group;
-            List<Step.Term> terms = procedure.hands().stream().filter(h -> h.groups().contains(number))
-                    .flatMap(h -> uses.keySet().stream().flatMap(u -> terms(h, u, uses.get(u), h.runs().size()).stream())).toList();
+            List<Step.Term> terms = takes(procedure, uses, group);
             double takes = terms.stream().mapToDouble(t -> t.coefficient() * t.figure().value()).sum();
             if (takes > largest) {
                 largest = takes;
