@@ -19,6 +19,7 @@ import tarewright.finding.Finding;
 import tarewright.finding.Found;
 import tarewright.finding.Severity;
 import tarewright.procedure.declare.At;
+import tarewright.procedure.declare.DeclarationReader;
 import tarewright.procedure.declare.DeclareFinding;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.Term;
@@ -173,8 +174,17 @@ final class TermWork {
             }
         }
         byDay.keySet().forEach(date -> lesson(section, all.stream().filter(e -> e.date().equals(date)).toList(), findings));
+        overrides.onTheDay().forEach(v -> meantForOne(v, all).ifPresent(findings::add));
         unmet.forEach(v -> findings.add(new DeclareFinding.UnknownDayValue(v.of(), List.of(), List.of(), v.name())));
         return all;
+    }
+
+    /** A value that names no procedure and would change several at once: one bottle was read, and nothing tells which. */
+    private static Optional<Finding> meantForOne(DayValue value, List<Each> all) {
+        List<String> has = all.stream().filter(e -> value.within(e.input().name()).isEmpty()
+                && DeclarationReader.has(e.found().value().procedure().source(), e.input().name(), value)).map(e -> e.input().name()).distinct().toList();
+        return has.size() < 2 ? Optional.empty()
+                : Optional.of(new DeclareFinding.DayValueInSeveral(value.of(), has, value.of() + " in " + has.get(0) + " is " + value.value(), value.name()));
     }
 
     /** What must be kept apart of the procedures of one day; where no day of their own is told, it is said that they were taken for one lesson. */

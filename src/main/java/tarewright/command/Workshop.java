@@ -128,11 +128,11 @@ final class Workshop {
         }
     }
 
-    private Overrides forThis(SourceFile source) {
+    private Overrides forThis(SourceFile source, String name) {
         if (!several) {
             return overrides;
         }
-        List<DayValue> its = overrides.onTheDay().stream().filter(v -> DeclarationReader.has(source, v)).toList();
+        List<DayValue> its = overrides.onTheDay().stream().filter(v -> DeclarationReader.has(source, name, v)).toList();
         met.addAll(its);
         return overrides.withOnTheDay(its);
     }
@@ -146,7 +146,7 @@ final class Workshop {
         findings.addAll(source.findings());
         Found<SourceFile> pictured = AuthorPictures.read(source.value(), folder(file), outside);
         findings.addAll(pictured.findings());
-        Found<Resolved> resolved = Resolver.resolve(file.name(), pictured.value(), forThis(source.value()), shelf, labels, tables);
+        Found<Resolved> resolved = Resolver.resolve(file.name(), pictured.value(), forThis(source.value(), file.name()), shelf, labels, tables);
         findings.addAll(resolved.findings());
         // Dangers that only seem to come of what could not be read would hide the mistake itself; a figure that cannot be reckoned hides none.
         boolean whole = findings.stream().allMatch(f -> f.severity() != Severity.ERROR || f instanceof ResolveFinding);

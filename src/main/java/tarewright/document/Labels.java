@@ -57,6 +57,12 @@ final class Labels {
                 Map.of("name", name(block), "strength", strength));
     }
 
+    /** The same for making it: with the strength that the procedure types, whatever was found on the day. */
+    List<Text> toMake(QuantityBlock block) {
+        return draft.procedure().quantity(block.name()).flatMap(q -> q.typed(Property.STRENGTH)).<List<Text>>map(typed -> draft.compose("label.with-strength",
+                Map.of("name", name(block), "strength", Text.words(draft.numbers().printed(typed))))).orElseGet(() -> label(block));
+    }
+
     /** Whether the reader must not learn from the page what stands in the bottle, or how strong it is. */
     boolean isMasked(QuantityBlock block) {
         QuantityBlock bottle = bottle(block);

@@ -24,6 +24,7 @@ import tarewright.procedure.recipe.Recipe;
 import tarewright.procedure.recipe.Recipes;
 import tarewright.procedure.recipe.Rework;
 import tarewright.procedure.recipe.Unmade;
+import tarewright.procedure.resolve.Property;
 import tarewright.quantity.Digits;
 import tarewright.quantity.Dimension;
 import tarewright.quantity.UsualUnits;
@@ -106,10 +107,13 @@ final class RecipePieces {
     /** @param provision what of it is put out for the groups, if anything is */
     List<Piece> recipe(Recipe recipe, Optional<Provision> provision) {
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(new Piece.Heading(3, draft.compose("recipe.make", Map.of("volume", quantity(recipe.volume()), "label", labels.label(recipe.block())))));
+        pieces.add(new Piece.Heading(3, draft.compose("recipe.make", Map.of("volume", quantity(recipe.volume()), "label", labels.toMake(recipe.block())))));
         handling(recipe).ifPresent(pieces::add);
         List<List<Text>> notes = new ArrayList<>();
         recipe.rework().ifPresent(r -> notes.add(List.of(new Text.Strong(Text.words(rework(r))))));
+        if (draft.procedure().quantity(recipe.name()).flatMap(q -> q.typed(Property.STRENGTH)).isPresent()) {
+            notes.add(draft.compose("recipe.found", Map.of("found", labels.strength(recipe.block()), "made", Text.words(draft.numbers().printed(recipe.strength())))));
+        }
         switch (recipe.from().kind()) {
             case USUAL -> notes.add(draft.compose("recipe.usual", Map.of("source", source(recipe.from()))));
             case SOLID -> notes.add(draft.compose("recipe.solid", Map.of("source", source(recipe.from()))));

@@ -155,7 +155,7 @@ final class TermPrepSheet {
     }
 
     private List<Text> label(MakeUp makeUp) {
-        return new Labels(drafts.get(makeUp.uses().get(0).part())).label(makeUp.recipe().block());
+        return new Labels(drafts.get(makeUp.uses().get(0).part())).toMake(makeUp.recipe().block());
     }
 
     private static List<Order.Part> parts(MakeUp makeUp) {

@@ -105,6 +105,30 @@ class TermTest {
         assertTrue(said.out().matches("(?s).*Mon-A +acid-in-a-descaler-handout +2 +3 +3\\R.*"), said.out());
     }
 
+    /** Two procedures of a class each have an alkali: the reading of one bottle must not become the strength of both. */
+    @Test
+    void aValueThatFitsTwoProceduresIsRefusedUntilItSaysWhich() throws IOException {
+        Files.copy(Path.of("procedures", "heat-of-neutralisation.md"), folder.resolve("heat-of-neutralisation.md"));
+        String both = FRONT.replace("procedures: acid-in-a-descaler", "procedures: acid-in-a-descaler on 2041-02-04; heat-of-neutralisation on 2041-02-11");
+        Said refused = print(both + MON);
+        assertEquals(Main.ERRORS, refused.status(), refused.err());
+        assertTrue(refused.err().contains("day-value-in-several") && refused.err().contains("`strength of alkali in acid-in-a-descaler is 0.1032 mol/L`"), refused.err());
+        assertTrue(!Files.exists(out.resolve("Mon-A/acid-in-a-descaler-handout.pdf")));
+        Said said = print(both + MON.replace("strength of alkali is", "strength of alkali in acid-in-a-descaler is"));
+        assertEquals(Main.CLEAN, said.status(), said.err());
+        assertTrue(text(out.resolve("Mon-A/acid-in-a-descaler-key.pdf")).contains("0.1032"));
+        assertTrue(!text(out.resolve("Mon-A/heat-of-neutralisation-key.pdf")).contains("0.1032"));
+    }
+
+    /** The command line goes before the section, whether or not either of them names the procedure. */
+    @Test
+    void theCommandLineGoesBeforeAValueThatNamesItsProcedure() throws IOException {
+        Said said = print(FRONT + MON.replace("strength of alkali is", "strength of alkali in acid-in-a-descaler is"), "--on-the-day", "strength of alkali is 0.0987 mol/L");
+        assertEquals(Main.CLEAN, said.status(), said.err());
+        String key = text(out.resolve("Mon-A/acid-in-a-descaler-key.pdf"));
+        assertTrue(key.contains("0.0987") && !key.contains("0.1032"), key);
+    }
+
     @Test
     void aHandoutForEachStudentOrOneForAll() throws IOException {
         String size = "group size: 4\n";

@@ -20,7 +20,10 @@ import tarewright.safety.Content;
 import tarewright.safety.Form;
 import tarewright.safety.Part;
 
-/** What is in a bottle, as the classification asks for it: always the real strength, whatever its label says. */
+/**
+ * What is in a bottle, as the classification asks for it: always the real strength, whatever its label says. Where less was found on the day than the procedure types,
+ * what is typed counts: a reading makes nothing milder.
+ */
 final class Contents {
     private static final double PER_LITRE = 1000;
     /** Of an ideal gas at 0 °C and 101.325 kPa (CODATA 2022): twenty volumes give twenty litres of oxygen from a litre. */
@@ -57,13 +60,18 @@ final class Contents {
         QuantityBlock block = bottle.block();
         if (block.is(Kind.LIQUID) && block.purity().isPresent()) {
             Typed purity = block.purity().get().value();
-            return new Content.MassShare(Math.min(1, purity.si()), uncertainty(purity), Optional.empty());
+            Optional<Figure> purer = bottle.typed(Property.PURITY).filter(t -> t.value() > purity.si());
+            return purer.isPresent() ? new Content.MassShare(Math.min(1, purer.get().value()), purer.get().standardUncertainty(), Optional.empty()) : new Content.MassShare(Math.min(1, purity.si()), uncertainty(purity), Optional.empty());
         }
         if (!block.is(Kind.SOLUTION)) {
             return Content.pure();
         }
         OptionalDouble density = bottle.figure(Property.DENSITY).map(d -> OptionalDouble.of(d.value() / PER_LITRE))
                 .orElse(OptionalDouble.empty());
+        Optional<Figure> stronger = bottle.typed(Property.STRENGTH).filter(t -> bottle.figure(Property.STRENGTH).filter(f -> f.value() < t.value()).isPresent());
+        if (stronger.isPresent()) {
+            return molar(stronger.get(), density);
+        }
         if (block.strength().isPresent() && bottle.matter().isPresent()
                 && !(block.strength().get().value() instanceof Strength.VolumeStrength)
                 && countsTheSolute(block.strength().get().value(), bottle.matter().get())) {

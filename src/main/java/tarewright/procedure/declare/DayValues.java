@@ -1,7 +1,9 @@
 package tarewright.procedure.declare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tarewright.procedure.syntax.Fields;
@@ -19,6 +21,7 @@ final class DayValues {
     private static final String IS = " is ";
     private static final String OF = " of ";
     /** What a bottle, a sample or an instrument may turn out to be. */
+    private static final List<String> HELD = List.of("strength", "purity");
     private static final List<String> FACTS = List.of("strength", "purity", "density", "dead volume");
     /** What is set by hand; only where the author typed it, since a worked-out amount follows from the others. */
     private static final List<String> AMOUNTS = List.of("mass", "volume", "moles", "wanted");
@@ -49,28 +52,45 @@ final class DayValues {
         return values;
     }
 
-    /** Whether a block of the procedure is meant. */
-    static boolean meets(DayValue value, List<TypedBlock> blocks) {
-        return blocks.stream().anyMatch(b -> key(value, b).isPresent());
+    /** Whether a block of the procedure is meant. @param procedure its name */
+    static boolean meets(DayValue value, String procedure, List<TypedBlock> blocks) {
+        return blocks.stream().anyMatch(b -> key(value, procedure, b).isPresent());
     }
 
-    /** The field of this block that a value is for, if it is meant. A block's own name goes before any reading as {@code property of name}. */
-    private static Optional<String> key(DayValue value, TypedBlock block) {
+    /** Whether it is said of what a bottle, a sample or a solution turned out to hold, which nobody knew when it was made. */
+    static boolean found(DayValue value, String procedure, List<TypedBlock> blocks) {
+        return blocks.stream().flatMap(b -> key(value, procedure, b).stream()).anyMatch(HELD::contains);
+    }
+
+    /** The field of this block that a value is for, if it is meant. A block's own name goes before any reading as {@code property of name in procedure}. */
+    private static Optional<String> key(DayValue value, String procedure, TypedBlock block) {
+        return key(value.of(), block).or(() -> value.within(procedure).flatMap(of -> key(of, block)));
+    }
+
+    private static Optional<String> key(String of, TypedBlock block) {
         if (block.type().equals("value")) {
-            return value.of().equals(block.name()) ? Optional.of("is") : Optional.empty();
+            return of.equals(block.name()) ? Optional.of("is") : Optional.empty();
         }
         boolean quantity = List.of("solid", "liquid", "solution", "gas").contains(block.type());
-        return PROPERTIES.stream().filter(p -> quantity && value.of().equals(p + OF + block.name())).findFirst();
+        return PROPERTIES.stream().filter(p -> quantity && of.equals(p + OF + block.name())).findFirst();
     }
 
-    /** The blocks of a procedure with these values in them; those that are not meant are the same ones. */
-    static List<TypedBlock> in(List<TypedBlock> blocks, List<DayValue> values, FieldReader reader) {
-        values.stream().filter(v -> !meets(v, blocks)).forEach(v -> reader.note(unknown(v, blocks)));
+    /**
+     * The blocks of a procedure with these values in them; those that are not meant are the same ones. Of two for one field the first goes, the one of the command line before
+     * the one of a section; two of one place are a mistake.
+     */
+    static List<TypedBlock> in(List<TypedBlock> blocks, String procedure, List<DayValue> values, FieldReader reader) {
+        values.stream().filter(v -> !meets(v, procedure, blocks)).forEach(v -> reader.note(unknown(v, blocks)));
         return blocks.stream().map(b -> {
             TypedBlock block = b;
+            Map<String, DayValue> set = new HashMap<>();
             for (DayValue value : values) {
-                Optional<String> key = key(value, b);
-                block = key.isPresent() ? with(block, key.get(), value, reader) : block;
+                Optional<String> key = key(value, procedure, b);
+                Optional<DayValue> earlier = key.flatMap(k -> Optional.ofNullable(set.putIfAbsent(k, value)));
+                if (earlier.isPresent() && earlier.get().name().source() == value.name().source()) {
+                    reader.note(new DeclareFinding.DayValueTwice(value.of(), value.name(), List.of(earlier.get().name())));
+                }
+                block = key.isPresent() && earlier.isEmpty() ? with(block, key.get(), value, reader) : block;
             }
             return block;
         }).toList();

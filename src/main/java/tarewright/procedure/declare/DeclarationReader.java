@@ -31,20 +31,20 @@ public final class DeclarationReader {
     private final SourceFile source;
     private final List<TypedBlock> blocks;
 
-    private DeclarationReader(SourceFile source, List<DayValue> onTheDay, ReferenceTables tables) {
+    private DeclarationReader(SourceFile source, String name, List<DayValue> onTheDay, ReferenceTables tables) {
         this.source = source;
         this.reader = new FieldReader(tables);
-        this.blocks = DayValues.in(source.blocks(), onTheDay, reader);
+        this.blocks = DayValues.in(source.blocks(), name, onTheDay, reader);
     }
 
     /** The declarations of a file, and what is wrong with single blocks. */
     public static Found<Procedure> read(SourceFile source, ReferenceTables tables) {
-        return read(source, List.of(), tables);
+        return read(source, "", List.of(), tables);
     }
 
-    /** The same with values as they are on the day in the place of those typed; one that no block has is a finding at its own place. */
-    public static Found<Procedure> read(SourceFile source, List<DayValue> onTheDay, ReferenceTables tables) {
-        DeclarationReader all = new DeclarationReader(source, onTheDay, tables);
+    /** The same with values as they are on the day in the place of those typed; one that no block has is a finding at its own place. @param name of the procedure */
+    public static Found<Procedure> read(SourceFile source, String name, List<DayValue> onTheDay, ReferenceTables tables) {
+        DeclarationReader all = new DeclarationReader(source, name, onTheDay, tables);
         Procedure procedure = all.procedure();
         return new Found<>(procedure, all.reader.findings());
     }
@@ -64,8 +64,13 @@ public final class DeclarationReader {
     }
 
     /** Whether the procedure has the block that a value on the day is of. */
-    public static boolean has(SourceFile source, DayValue value) {
-        return DayValues.meets(value, source.blocks());
+    public static boolean has(SourceFile source, String name, DayValue value) {
+        return DayValues.meets(value, name, source.blocks());
+    }
+
+    /** Whether it is the strength or the purity of something of the procedure: what was made or bought as typed, and found to be otherwise. */
+    public static boolean found(SourceFile source, String name, DayValue value) {
+        return DayValues.found(value, name, source.blocks());
     }
 
     private Procedure procedure() {

@@ -210,6 +210,18 @@ public sealed interface DeclareFinding extends Finding {
         }
     }
 
+    /** A value on the day that names no procedure and stands in several of one class. @param example how it is written for the first of them */
+    record DayValueInSeveral(String text, List<String> procedures, String example, Span at) implements DeclareFinding {
+        public DayValueInSeveral {
+            procedures = List.copyOf(procedures);
+        }
+
+        @Override
+        public String id() {
+            return "day-value-in-several";
+        }
+    }
+
     /** The same thing twice on one day. */
     record DayValueTwice(String text, Span at, List<Span> also) implements DeclareFinding {
         @Override

@@ -94,7 +94,7 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
         void make(ResolvedQuantity quantity) {
             QuantityBlock block = quantity.block();
             Optional<Formula> solute = quantity.matter().map(Matter::formula);
-            Optional<Figure> strength = quantity.figure(Property.STRENGTH);
+            Optional<Figure> strength = quantity.strengthToMake();
             Optional<Figure> needed = needed(quantity, new HashSet<>());
             Optional<Ingredient> from = solute.flatMap(f -> shelf.of(block, f));
             Optional<Unmade.Why> why = why(block, solute, strength, needed, from);
@@ -232,7 +232,7 @@ public record Recipes(List<Recipe> recipes, List<Unmade> unmade) {
         /** What a weaker solution that is made in whole flasks takes of a stronger one. */
         private Optional<Figure> drawn(ResolvedQuantity weaker, ResolvedQuantity bottle, Figure volume) {
             double made = Flasks.filling(volume.value()).stream().mapToDouble(f -> f.capacity() * f.count()).sum();
-            return weaker.figure(Property.STRENGTH).flatMap(c -> bottle.figure(Property.STRENGTH).map(s -> Figure.of(
+            return weaker.strengthToMake().flatMap(c -> bottle.strengthToMake().map(s -> Figure.of(
                     Symbol.ofName("V", weaker.name()), volume.unit(),
                     new Step.Product(1, List.of(new Power(c, 1), new Power(flask(made), 1), new Power(s, -1))))));
         }

@@ -114,7 +114,7 @@ final class Shelf {
             return Optional.empty();
         }
         if (other.block().is(Kind.SOLUTION)) {
-            return other.figure(Property.STRENGTH).map(c -> stock(Ingredient.Kind.BLOCK, other.name(), new StockStrength.Molar(c), formula.get(), Optional.empty()));
+            return other.strengthToMake().map(c -> stock(Ingredient.Kind.BLOCK, other.name(), new StockStrength.Molar(c), formula.get(), Optional.empty()));
         }
         if (other.block().is(Kind.LIQUID)) {
             return labels.pure(formula.get(), other.block().purity().map(At::value), other.block().density().map(At::value))

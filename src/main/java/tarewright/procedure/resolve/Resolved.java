@@ -50,6 +50,14 @@ public record Resolved(String name, Procedure procedure, Setting setting, Refere
         return new Resolved(name, procedure, setting, tables, quantities, reactions, readings, values, answers, referents, graphs, dealt, others);
     }
 
+    /** With what the procedure types, where something else was found on the day. @param typed the procedure without what was found */
+    Resolved typedAs(Resolved typed) {
+        List<Hand> hands = dealt.stream().map(h -> new Hand(h.label(), h.groups(), h.runs(), h.dealt(), h.resolved().typedAs(typed))).toList();
+        List<Version> others = versions.stream().map(v -> new Version(v.letter(), v.resolved().typedAs(typed))).toList();
+        List<ResolvedQuantity> its = quantities.stream().map(q -> typed.quantity(q.name()).map(q::typedAs).orElse(q)).toList();
+        return new Resolved(name, procedure, setting, tables, its, reactions, readings, values, answers, referents, graphs, hands, others);
+    }
+
     /** By block name, what is dealt out here. */
     Map<String, Figure> amountsDealt() {
         Map<String, Figure> all = new java.util.LinkedHashMap<>();

@@ -39,6 +39,7 @@ import tarewright.procedure.syntax.TypedBlock;
 import tarewright.quantity.Dimension;
 import tarewright.quantity.Kinds;
 import tarewright.quantity.Typed;
+import tarewright.setting.DayValue;
 import tarewright.setting.Overrides;
 import tarewright.setting.Setting;
 import tarewright.tables.ReferenceTables;
@@ -83,9 +84,9 @@ public final class Resolver {
 
     /** The same with a term's bottles and label paper. @param shelf goes before the procedure's own of the same name */
     public static Found<Resolved> resolve(String name, SourceFile source, Overrides overrides, List<StockBlock> shelf, Optional<LabelPaper> labels, ReferenceTables packed) {
-        Found<Procedure> inEnglish = DeclarationReader.read(source, overrides.onTheDay(), packed);
+        Found<Procedure> inEnglish = DeclarationReader.read(source, name, overrides.onTheDay(), packed);
         ReferenceTables tables = packed.in(Settings.of(inEnglish.value().front(), overrides).language());
-        Found<Procedure> own = tables == packed ? inEnglish : DeclarationReader.read(source, overrides.onTheDay(), tables);
+        Found<Procedure> own = tables == packed ? inEnglish : DeclarationReader.read(source, name, overrides.onTheDay(), tables);
         Found<Procedure> declared = new Found<>(own.value().withShelf(shelf).withLabels(labels), own.findings());
         Set<Finding> findings = new LinkedHashSet<>(declared.findings());
         Setting setting = Settings.of(declared.value().front(), overrides);
@@ -101,7 +102,10 @@ public final class Resolver {
         Resolved first = versions.get(0).resolved();
         List<Finding> inOrder = new ArrayList<>(findings);
         inOrder.sort(Comparator.comparingInt(f -> f.at().start()));
-        return new Found<>(versions.size() == 1 ? first : first.with(versions), inOrder);
+        Resolved all = versions.size() == 1 ? first : first.with(versions);
+        List<DayValue> known = overrides.onTheDay().stream().filter(v -> !DeclarationReader.found(source, name, v)).toList();
+        return new Found<>(known.size() == overrides.onTheDay().size() ? all
+                : all.typedAs(resolve(name, source, overrides.withOnTheDay(known), shelf, labels, packed).value()), inOrder);
     }
 
     /** One version of the questions' numbers, with the hands of amounts that are dealt. */
@@ -266,7 +270,7 @@ public final class Resolver {
         boolean made = block.rule() instanceof AmountRule.MadeBy || block.rule() instanceof AmountRule.Wanted
                 || expected.potAsProduct(block).isPresent() && expected.potAsReactant(block).isEmpty();
         return new ResolvedQuantity(block, expected.matter(block), figures, Amounts.measuredOut(block), expected.instrument(block), !made,
-                new RinsesAndFills(expected).of(block));
+                new RinsesAndFills(expected).of(block), Map.of());
     }
 
     private ResolvedReaction reaction(ReactionBlock block) {
