@@ -30,13 +30,14 @@ import tarewright.quantity.Units;
 /** The manual tells the truth: each example does what it says, and nothing of the language is left out. */
 class ManualTest {
     private static final Path FOLDER = Path.of("src/manual");
-    private static final Pattern EXAMPLE = Pattern.compile("<!-- example: (whole|change (\\w+))(?:; finds ([\\w-]+))? -->\\n````markdown\\n(.*?)\\n````\\n", Pattern.DOTALL);
+    private static final Pattern EXAMPLE = Pattern.compile("<!-- example: (whole|term|change (\\w+))(?:; finds ([\\w-]+))? -->\\n````markdown\\n(.*?)\\n````\\n", Pattern.DOTALL);
     private static final Pattern BLOCK = Pattern.compile("(?m)^```(\\w[^\\n]*)\\n.*?^```$", Pattern.DOTALL);
 
     @TempDir
     private Path folder;
 
-    private record Example(String page, int line, String base, String finds, String text) {
+    /** @param term a term beside the procedures that {@code begin} writes. @param base the procedure that the example changes, empty where it is whole */
+    private record Example(String page, int line, boolean term, String base, String finds, String text) {
         @Override
         public String toString() {
             return page + ", line " + line;
@@ -51,7 +52,7 @@ class ManualTest {
             while (matcher.find()) {
                 MatchResult found = matcher.toMatchResult();
                 int line = (int) text.substring(0, found.start()).lines().count() + 1;
-                all.add(new Example(page.getFileName().toString(), line, found.group(2) == null ? "" : found.group(2), found.group(3) == null ? "" : found.group(3),
+                all.add(new Example(page.getFileName().toString(), line, found.group(1).equals("term"), found.group(2) == null ? "" : found.group(2), found.group(3) == null ? "" : found.group(3),
                         found.group(4)));
             }
         }
@@ -63,15 +64,35 @@ class ManualTest {
     void everyExampleDoesWhatItSays(Example example) throws IOException {
         String whole = example.base().isEmpty() ? example.text() : changed(Beginning.valueOf(example.base().toUpperCase(Locale.ROOT)).text("From the manual"), example.text());
         Path file = Files.writeString(folder.resolve("example.md"), whole);
+        if (example.term()) {
+            for (Beginning each : Beginning.values()) {
+                Files.writeString(folder.resolve(each.name().toLowerCase(Locale.ROOT) + ".md"), each.text("From the manual"));
+            }
+        }
+        Files.writeString(folder.resolve("flask.svg"), "<svg xmlns='http://www.w3.org/2000/svg' width='40mm' height='20mm'><rect x='2' y='2' width='20' height='10' fill='#000'/></svg>");
         StringWriter out = new StringWriter();
-        Main.run(new String[] {"proof", "--json", file.toString()}, new PrintWriter(out), new PrintWriter(new StringWriter()));
+        Main.run(example.term() ? new String[] {"proof", "--json", "--term", file.toString()} : new String[] {"proof", "--json", file.toString()}, new PrintWriter(out), new PrintWriter(new StringWriter()));
         Set<String> ids = new TreeSet<>();
-        for (JsonNode finding : new ObjectMapper().readTree(out.toString()).path("findings")) {
-            if (!finding.path("severity").asText().equals("note")) {
-                ids.add(finding.path("id").asText());
+        List<String> lines = out.toString().lines().filter(l -> !l.isBlank()).toList();
+        assertTrue(lines.size() >= (example.term() ? 2 : 1), out.toString());
+        for (String line : lines) {
+            for (JsonNode finding : new ObjectMapper().readTree(line).path("findings")) {
+                if (!finding.path("severity").asText().equals("note")) {
+                    ids.add(finding.path("id").asText());
+                }
             }
         }
         assertEquals(example.finds().isEmpty() ? Set.of() : Set.of(example.finds()), ids, out.toString());
+    }
+
+    /** The list at the head of the page leads to every question, by the names that GitHub and its like give to headings. */
+    @Test
+    void theListOfQuestionsIsWhole() {
+        String page = read(FOLDER.resolve("how-do-i.md"));
+        Set<String> headings = new TreeSet<>(page.lines().filter(l -> l.startsWith("## "))
+                .map(l -> l.substring(3).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9 -]", "").replace(' ', '-')).toList());
+        Set<String> links = new TreeSet<>(Pattern.compile("\\]\\(#([^)]*)\\)").matcher(page).results().map(r -> r.group(1)).toList());
+        assertEquals(headings, links);
     }
 
     /** No fenced Markdown on a page of the manual goes by without being run. */
