@@ -43,7 +43,11 @@ final class Grid {
 
     /** A column set flush right under a head that is no key. */
     Grid number(String head) {
-        heads.add(Text.words(head));
+        return number(Text.words(head));
+    }
+
+    Grid number(List<Text> head) {
+        heads.add(head);
         right.add(true);
         return this;
     }

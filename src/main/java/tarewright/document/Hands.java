@@ -35,7 +35,7 @@ final class Hands {
         List<Piece> pieces = new ArrayList<>();
         for (Hand hand : procedure.hands()) {
             if (!pieces.isEmpty()) {
-                pieces.add(new Piece.NewPage());
+                pieces.add(new Piece.NextSheet());
             }
             Draft draft = Draft.of(hand.resolved(), open);
             pieces.add(said(draft, hand));

@@ -156,8 +156,8 @@ final class Overview {
         if (pot.reactants().isEmpty()) {
             return List.of();
         }
-        Grid grid = new Grid(draft, "account.caption").words("account.species").numbers("account.moles", "account.turns")
-                .words("account.part")
+        Grid grid = new Grid(draft, "account.caption").words("account.species").number(List.of(new Text.Symbol("n")))
+                .number(draft.compose("account.turns", Map.of("n", List.of(new Text.Symbol("n"))))).words("account.part")
                 .numbers("account.excess", "account.left");
         boolean alone = pot.reactants().size() == 1;
         boolean justEnough = isJustEnough(pot);

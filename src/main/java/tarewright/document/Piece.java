@@ -309,4 +309,8 @@ public sealed interface Piece {
     /** Start a new page. */
     record NewPage() implements Piece {
     }
+
+    /** The next of several sheets in one document, each for other readers: a page 1 of its own, with the first lines of the document again. */
+    record NextSheet() implements Piece {
+    }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tarewright.chemistry.BalancedEquation;
 import tarewright.chemistry.Formula;
 import tarewright.chemistry.FormulaPart;
@@ -17,6 +19,9 @@ import tarewright.wording.Spoken;
 final class Typeset {
     private static final String NARROW = "\u202F";
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+    /** A change of a quantity, of formation or another kind, in the standard state or not (IUPAC Green Book, 2.11): {@code ΔfH°}. */
+    private static final Pattern CHANGE = Pattern.compile("Δ([a-z]*)([A-Z])(°?)");
+    private static final Pattern STATE = Pattern.compile("\\((?:s|l|g|aq)\\)$");
 
     private final Spoken spoken;
     private final UnaryOperator<Symbol> said;
@@ -126,7 +131,15 @@ final class Typeset {
         Symbol symbol = said.apply(english);
         List<Text> set = new ArrayList<>();
         boolean letters = symbol.kind() != Symbol.Kind.WORDS && isLetters(symbol.letter());
-        if (letters) {
+        Matcher change = CHANGE.matcher(symbol.letter());
+        if (change.matches()) {
+            set.add(new Text.Words("Δ"));
+            if (!change.group(1).isEmpty()) {
+                set.add(new Text.Subscript(change.group(1)));
+            }
+            set.add(new Text.Symbol(change.group(2)));
+            join(set, change.group(3));
+        } else if (letters) {
             for (String part : symbol.letter().split("(?<=/)|(?=/)")) {
                 set.add(part.equals("/") ? new Text.Words("/") : new Text.Symbol(part));
             }
@@ -135,8 +148,11 @@ final class Typeset {
         }
         if (!symbol.of().isEmpty()) {
             join(set, "(");
-            if (symbol.kind() == Symbol.Kind.FORMULA && Formula.parse(symbol.of()) instanceof FormulaResult.Ok ok) {
+            Matcher state = STATE.matcher(symbol.of());
+            String of = state.find() ? symbol.of().substring(0, state.start()) : symbol.of();
+            if (symbol.kind() == Symbol.Kind.FORMULA && Formula.parse(of) instanceof FormulaResult.Ok ok) {
                 set.add(formula(ok.formula()));
+                join(set, symbol.of().substring(of.length()));
             } else {
                 join(set, symbol.of());
             }

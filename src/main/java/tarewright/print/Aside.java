@@ -31,7 +31,7 @@ final class Aside {
         if (next instanceof Piece.Paragraph paragraph) {
             return PlainText.bare(paragraph.text()).length() > PROSE_LINE;
         }
-        return !(next instanceof Piece.Display || next instanceof Piece.Heading || next instanceof Piece.NewPage
+        return !(next instanceof Piece.Display || next instanceof Piece.Heading || next instanceof Piece.NewPage || next instanceof Piece.NextSheet
                 || next instanceof Piece.Bullets bullets && bullets.items().size() < 2
                 || next instanceof Piece.Steps steps && steps.steps().size() < 2);
     }

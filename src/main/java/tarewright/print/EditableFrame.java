@@ -39,12 +39,17 @@ final class EditableFrame {
             throw new IllegalStateException(e);
         }
         paper(sheet.paper());
+        top(document, sheet);
+        footer(sheet);
+    }
+
+    /** The first lines of a sheet. */
+    static void top(XWPFDocument document, Sheet sheet) {
         XWPFParagraph kind = document.createParagraph();
         kind.createRun().setText(SafeXml.clean((sheet.kindName() + " " + sheet.code()).strip()));
         XWPFParagraph title = document.createParagraph();
         title.setStyle("Title");
         title.createRun().setText(SafeXml.clean(sheet.title()));
-        footer(sheet);
     }
 
     private void paper(Sheet.Paper paper) {

@@ -13,6 +13,7 @@ import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.apache.poi.xwpf.usermodel.XWPFTableCell;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTNum;
 import tarewright.document.Piece;
+import tarewright.document.Sheet;
 import tarewright.document.Text;
 
 /** The pieces of a handout as paragraphs and tables of an editable copy. */
@@ -22,10 +23,12 @@ final class EditablePieces {
     private static final double PICTOGRAM = 13;
 
     private final XWPFDocument document;
+    private final Sheet sheet;
     private int indent;
 
-    EditablePieces(XWPFDocument document) {
+    EditablePieces(XWPFDocument document, Sheet sheet) {
         this.document = document;
+        this.sheet = sheet;
     }
 
     void add(List<Piece> pieces) {
@@ -97,6 +100,9 @@ final class EditablePieces {
             new EditableText(paragraph()).add(line);
         } else if (piece instanceof Piece.NewPage) {
             document.createParagraph().createRun().addBreak(BreakType.PAGE);
+        } else if (piece instanceof Piece.NextSheet) {
+            document.createParagraph().createRun().addBreak(BreakType.PAGE);
+            EditableFrame.top(document, sheet);
         } else {
             throw new IllegalArgumentException("not in a handout: " + piece.getClass());
         }

@@ -29,7 +29,7 @@ public final class EditablePrinter {
         }
         try (XWPFDocument document = new XWPFDocument()) {
             new EditableFrame(document).frame(sheet);
-            new EditablePieces(document).add(sheet.pieces());
+            new EditablePieces(document, sheet).add(sheet.pieces());
             POIXMLProperties.CoreProperties core = document.getProperties().getCoreProperties();
             core.setTitle(SafeXml.clean(sheet.title()));
             core.setSubjectProperty(SafeXml.clean(sheet.kindName()));

@@ -41,7 +41,7 @@ final class LineBreaks implements FSTextBreaker {
         int before = text.codePointBefore(place);
         int after = text.codePointAt(place);
         if (Character.isWhitespace(before)) {
-            return !Character.isWhitespace(after) && !(place >= 2 && holdsUnit(text.charAt(place - 2)) && unitAt(place));
+            return !Character.isWhitespace(after) && !(after == '/' && place + 1 < text.length() && text.charAt(place + 1) == ' ') && !(place >= 2 && holdsUnit(text.charAt(place - 2)) && unitAt(place));
         }
         if (before == '\u200B' || before == '\u00AD') {
             return true;

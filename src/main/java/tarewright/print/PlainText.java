@@ -106,6 +106,8 @@ public final class PlainText {
                     .toList()));
         } else if (piece instanceof Piece.NewPage) {
             lines.add("---- new page");
+        } else if (piece instanceof Piece.NextSheet) {
+            lines.add("==== next sheet, from its page 1");
         } else {
             throw new IllegalStateException("a piece without plain text: " + piece.getClass());
         }

@@ -72,7 +72,7 @@ final class SheetFacts {
 
     private Object value(Object value) {
         if (value instanceof Record record) {
-            return fields(record);
+            return fields(record instanceof Piece.Question question ? clung(question) : record);
         }
         if (value instanceof List<?> list) {
             return values(list);
@@ -130,6 +130,18 @@ final class SheetFacts {
             out.appendCodePoint(letter);
         }
         return out.toString();
+    }
+
+    /** The marks cling to the last words of what is asked, so that they never stand alone on a line. */
+    private static Piece.Question clung(Piece.Question question) {
+        List<Piece> asked = new ArrayList<>(question.asked());
+        if (question.marks().isEmpty() || asked.isEmpty() || !(asked.get(asked.size() - 1) instanceof Piece.Paragraph last)) {
+            return question;
+        }
+        List<Text> text = new ArrayList<>(last.text());
+        text.add(new Text.Words("\u00A0[" + question.marks().replace(' ', '\u00A0') + "]"));
+        asked.set(asked.size() - 1, new Piece.Paragraph(text));
+        return new Piece.Question(question.number(), "", asked, question.space(), question.parts());
     }
 
     /**

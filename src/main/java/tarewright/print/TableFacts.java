@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import tarewright.document.Piece;
 import tarewright.document.Text;
@@ -12,6 +13,8 @@ import tarewright.document.Text;
 final class TableFacts {
     private static final int SHORT = 7;
     private static final double LETTER_IN_EM = 0.52;
+    /** What heads a row is bold, and of a formula mostly capital letters. */
+    private static final double BOLD_LETTER_IN_EM = 0.63;
 
     /** In letters: a wish for more is none, so that the columns together never grow wider than the page. */
     private static final int WIDEST_COLUMN = 18;
@@ -29,12 +32,14 @@ final class TableFacts {
     private final Piece.Table table;
     private final Function<Object, Object> asValue;
     private final List<Integer> letters = new ArrayList<>();
+    private final List<Optional<Aligned>> aligned = new ArrayList<>();
 
     TableFacts(Piece.Table table, Function<Object, Object> asValue) {
         this.table = table;
         this.asValue = asValue;
         for (int column = 0; column < table.head().size(); column++) {
             letters.add(longest(column));
+            aligned.add(isRight(column) ? Aligned.of(column(column)) : Optional.empty());
         }
         if (table.use() == Piece.Use.READ && table.rowHeads() && table.head().size() == 3
                 && whole(1) + whole(2) + NAMES_NEED <= WIDEST_LEAF) {
@@ -51,11 +56,20 @@ final class TableFacts {
     private List<Object> cells(List<List<Text>> row, boolean head) {
         List<Object> cells = new ArrayList<>();
         for (int i = 0; i < row.size(); i++) {
-            boolean right = i < table.right().size() && table.right().get(i);
-            cells.add(Map.of("text", asValue.apply(row.get(i)), "right", right, "heads", table.rowHeads() && i == 0,
+            List<Text> cell = row.get(i);
+            List<Text> text = head || i >= aligned.size() ? cell : aligned.get(i).map(a -> a.cell(cell)).orElse(cell);
+            cells.add(Map.of("text", asValue.apply(text), "right", isRight(i), "heads", table.rowHeads() && i == 0, "none", cell.isEmpty(),
                     "atLeast", head ? atLeast(i) : "", "share", head && table.use() == Piece.Use.FILL ? share(i) : ""));
         }
         return cells;
+    }
+
+    private boolean isRight(int column) {
+        return column < table.right().size() && table.right().get(column);
+    }
+
+    private List<List<Text>> column(int column) {
+        return table.rows().stream().filter(row -> column < row.size()).map(row -> row.get(column)).toList();
     }
 
     /**
@@ -64,7 +78,8 @@ final class TableFacts {
      */
     private String atLeast(int column) {
         boolean fits = letters.stream().mapToInt(Integer::intValue).sum() <= WIDEST_TABLE;
-        return fits && letters.get(column) > 0 ? String.format(Locale.ROOT, "%.1f", letters.get(column) * LETTER_IN_EM) : "";
+        double letter = table.rowHeads() && column == 0 ? BOLD_LETTER_IN_EM : LETTER_IN_EM;
+        return fits && letters.get(column) > 0 ? String.format(Locale.ROOT, "%.1f", letters.get(column) * letter) : "";
     }
 
     /**
@@ -96,6 +111,8 @@ final class TableFacts {
             for (Object part : column < row.size() ? Glue.of(row.get(column)) : List.of()) {
                 if (part instanceof Glue.Whole whole) {
                     longest = Math.max(longest, PlainText.bare(whole.inside()).length());
+                } else if (part instanceof Text.Chemical chemical) {
+                    longest = Math.max(longest, PlainText.bare(List.of(chemical)).length());
                 }
             }
         }

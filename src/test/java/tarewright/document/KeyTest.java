@@ -47,7 +47,7 @@ class KeyTest {
     /** 25.00 mL of 0.118 mol/L need 2.950 mmol of alkali: 29.50 mL of 0.100 mol/L. */
     @ParameterizedTest
     @ValueSource(strings = {"| titre | [=29.50 mL] |", "| 1 | [=29.50] |", "| Sample A | hydrochloric acid, HCl | 0.118 mol/L |",
-        "Answer: [=0.1180 mol/L].", "mean of titre = ", "| 3 × 29.50 mL |", "[x] the first pink that stays for 30 s"})
+        "Answer: [=0.1180 mol/L].", "mean of titre = ", "| 3\u00A0×\u00A029.50 mL |", "[x] the first pink that stays for 30 s"})
     void holdsOfTheTitration(String line) {
         assertTrue(TITRATION.contains(line), TITRATION);
     }

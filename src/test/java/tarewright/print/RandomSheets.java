@@ -61,7 +61,7 @@ final class RandomSheets {
             case 16 -> new Piece.Together(pieces(4, depth + 1));
             case 17 -> SampleSheets.graph();
             case 18 -> new Piece.Photograph(SampleSheets.PHOTOGRAPH, word(), 5 + random.nextInt(100), 5 + random.nextInt(70));
-            default -> depth == 0 ? new Piece.NewPage() : new Piece.Paragraph(line(depth));
+            default -> depth == 0 ? random.nextBoolean() ? new Piece.NewPage() : new Piece.NextSheet() : new Piece.Paragraph(line(depth));
         };
     }
 
