@@ -92,7 +92,7 @@ class PrepSheetTest {
     @ParameterizedTest
     @ValueSource(strings = {"14 groups of 3; 2 runs each; 15 % to spare",
         "| hydrochloric acid (1.0 mol/L) | 25.0 mL | 402.5 mL | «500 mL» |", "| magnesium | 0.100 g | 1.610 g | «1.7 g» |",
-        "| hydrochloric acid (1.0 mol/L) | 28 mL | 14 | bottle, 50 mL |", "filter paper × 65; gloves, pair × 97", "| goggles | 3 | 42 |",
+        "| hydrochloric acid (1.0 mol/L) | 28 mL | 14 | bottle, 50 mL |", "filter paper\u00A0×\u00A065; gloves, pair\u00A0×\u00A097", "| goggles | 3 | 42 |",
         "| water bath (1 for 4 groups) | 4 |", "| balance | 2 |", "about 21 min in all, if each group weighs 2 times and one weighing takes 90 s",
         "Make up 402.5 mL.", "Put what is left after the reaction into: dilute acid waste.", "H228"})
     void holds(String line) {
