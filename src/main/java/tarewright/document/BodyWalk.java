@@ -26,6 +26,7 @@ final class BodyWalk {
 
     private final Draft draft;
     private final Filling filling;
+    private final WasteWords waste;
     private final RunningText text;
     private final BodyTable tables;
     private final Map<TypedBlock, String> numbers;
@@ -38,8 +39,14 @@ final class BodyWalk {
     private boolean questionsNamed;
     private int depth;
 
+    /** For a document that shows no waste blocks, or none that waits in a jar. */
     BodyWalk(Draft draft, Filling filling) {
+        this(draft, filling, new Disposal(List.of()));
+    }
+
+    BodyWalk(Draft draft, Filling filling, Disposal disposal) {
         this.draft = draft;
+        this.waste = new WasteWords(draft, disposal);
         this.filling = filling;
         this.text = new RunningText(draft, filling);
         this.tables = new BodyTable(draft, text);
@@ -165,7 +172,7 @@ final class BodyWalk {
 
     private List<Piece> typed(TypedBlock block) {
         if (block.type().equals("waste")) {
-            return new WasteWords(draft).of(block);
+            return waste.of(block);
         }
         if (block.type().equals("graph")) {
             return draft.procedure().graph(block).<List<Piece>>map(g -> List.of(new Graphing(draft).of(g, filling.plots())))

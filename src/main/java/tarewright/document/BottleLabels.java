@@ -55,7 +55,9 @@ final class BottleLabels {
         bench.bottles().stream().filter(b -> b.verdict().matter().form() != Form.GAS && !isWater(b.verdict().matter()))
                 .map(this::bottle).forEach(labels::add);
         Stock.of(draft.procedure(), rules).stream().map(this::stock).forEach(labels::add);
-        Bench.containers(draft, whole, rules).stream().filter(c -> !c.drain()).flatMap(this::waste).forEach(labels::add);
+        Disposal disposal = Disposal.of(draft, whole, rules);
+        disposal.jars().stream().flatMap(this::waste).forEach(labels::add);
+        disposal.bottles(draft, rules).stream().map(this::neutraliser).forEach(labels::add);
         Piece.LabelGrid grid = new Piece.LabelGrid(paper.columns(), paper.rows(), paper.marginTop(), paper.marginLeft());
         return labels.isEmpty() ? List.of() : List.of(new Piece.Labels(grid, labels));
     }
@@ -85,10 +87,14 @@ final class BottleLabels {
                 List.of(draft.say("label.opened"), draft.say("label.use-by"), draft.say("label.maker")));
     }
 
-    /** One for each vessel: an author names two with a semicolon between them. */
+    /** One for each vessel. */
     private Stream<Piece.Label> waste(WasteContainer container) {
-        String into = container.said() ? container.into() : draft.say("waste.container." + container.into());
-        return Stream.of(into.split(";")).map(String::strip).filter(n -> !n.isEmpty()).map(n -> waste(container, n));
+        return Disposal.names(container, draft).stream().map(n -> waste(container, n));
+    }
+
+    private Piece.Label neutraliser(Verdict verdict) {
+        return label(Text.words(verdict.matter().name()), Text.words(draft.say("prep.for-waste")), verdict, v -> unknown(v, v.matter().name()),
+                List.of(draft.say("label.opened"), draft.say("label.use-by"), draft.say("label.maker")));
     }
 
     private Piece.Label waste(WasteContainer container, String into) {
@@ -100,7 +106,12 @@ final class BottleLabels {
         }
         Verdict hazards = container.advice().hazards();
         List<String> foot = new ArrayList<>();
-        hazards.assigned().stream().filter(a -> a.ground() == Assigned.Ground.EXTREME_PH).findFirst().ifPresent(a -> foot.add(draft.say("label.by-its-ph", "clause", a.clause())));
+        if (hazards.assigned().stream().anyMatch(a -> a.ground() == Assigned.Ground.EXTREME_PH)) {
+            foot.add(draft.say("label.by-its-ph"));
+        }
+        if (container.worst().isEmpty()) {
+            foot.add(draft.say("label.ph-unknown"));
+        }
         foot.addAll(List.of(draft.say("label.begun"), draft.say("label.maker"), draft.say("waste.local-rules")));
         return label(name, Typeset.joined(detail, "; "), hazards, v -> unknown(v, Plain.of(name)), foot);
     }

@@ -48,14 +48,15 @@ public final class Documents {
 
     private List<Sheet> spoken(Resolved procedure, Set<Sheet.Kind> kinds, List<Finding> warnings, String version, String footer) {
         List<Sheet> sheets = new ArrayList<>();
+        Disposal disposal = Disposal.of(Draft.of(procedure, true), procedure, country.rules());
         if (kinds.contains(Sheet.Kind.HANDOUT)) {
             for (Version each : procedure.eachVersion()) {
                 sheets.add(lettered(each, sheet(Sheet.Kind.HANDOUT, each.resolved(), new Hands(each.resolved(), false)
-                        .each(d -> new Handout(d, country.rules()).pieces()), version, footer)));
+                        .each(d -> new Handout(d, country.rules(), disposal).pieces()), version, footer)));
             }
         }
         if (kinds.contains(Sheet.Kind.KEY)) {
-            List<Piece> key = new Hands(procedure, true).key(open -> new Key(open, Lettered.of(procedure, open), this::leaf, warnings, country.rules()));
+            List<Piece> key = new Hands(procedure, true).key(open -> new Key(open, Lettered.of(procedure, open), its -> leaf(its, disposal), warnings, country.rules()));
             sheets.add(sheet(Sheet.Kind.KEY, procedure, key, version, footer));
         }
         if (kinds.contains(Sheet.Kind.SAFETY)) {
@@ -74,19 +75,19 @@ public final class Documents {
         }
         if (kinds.contains(Sheet.Kind.MISSED) || kinds.contains(Sheet.Kind.MISSED_KEY)) {
             for (Version each : procedure.eachVersion()) {
-                Missed.of(each.resolved(), VersionCode.seed(version)).ifPresent(missed -> missed(each, missed, kinds, version, footer, sheets));
+                Missed.of(each.resolved(), VersionCode.seed(version)).ifPresent(missed -> missed(each, missed, disposal, kinds, version, footer, sheets));
             }
         }
         return sheets;
     }
 
     /** For a student who missed the class, and for whoever marks that. */
-    private void missed(Version each, Resolved missed, Set<Sheet.Kind> kinds, String version, String footer, List<Sheet> into) {
+    private void missed(Version each, Resolved missed, Disposal disposal, Set<Sheet.Kind> kinds, String version, String footer, List<Sheet> into) {
         Resolved procedure = each.resolved();
         if (kinds.contains(Sheet.Kind.MISSED)) {
             into.add(lettered(each, sheet(Sheet.Kind.MISSED, procedure, new Hands(missed, false).each(d -> {
                 List<Piece> pieces = new ArrayList<>(List.of(new Piece.Paragraph(List.of(new Text.Strong(Text.words(d.say("missed.said")))))));
-                pieces.addAll(Handout.filledIn(d, country.rules(), new SuppliedReadings(d, new Handout(d, country.rules()))).pieces());
+                pieces.addAll(Handout.filledIn(d, country.rules(), disposal, new SuppliedReadings(d, new Handout(d, country.rules(), disposal))).pieces());
                 return pieces;
             }), version, footer)));
         }
@@ -110,8 +111,8 @@ public final class Documents {
     }
 
     /** The handout of the same hand with its blanks filled. */
-    private List<Piece> leaf(Draft open) {
-        return Handout.filledIn(Draft.of(open.procedure(), false), country.rules(), new FilledIn(open)).pieces();
+    private List<Piece> leaf(Draft open, Disposal disposal) {
+        return Handout.filledIn(Draft.of(open.procedure(), false), country.rules(), disposal, new FilledIn(open)).pieces();
     }
 
     /** These sheets, and after each that is read at the bench the same in large print. */

@@ -24,21 +24,23 @@ final class Handout implements Filling {
 
     private final Draft draft;
     private final Rulebook rules;
+    private final Disposal disposal;
     private final Optional<Filling> filled;
 
-    Handout(Draft draft, Rulebook rules) {
-        this(draft, rules, Optional.empty());
+    Handout(Draft draft, Rulebook rules, Disposal disposal) {
+        this(draft, rules, disposal, Optional.empty());
     }
 
-    private Handout(Draft draft, Rulebook rules, Optional<Filling> filled) {
+    private Handout(Draft draft, Rulebook rules, Disposal disposal, Optional<Filling> filled) {
         this.draft = draft;
         this.rules = rules;
+        this.disposal = disposal;
         this.filled = filled;
     }
 
     /** The same sheet with its spaces filled in another way: all else on it is the student's, line by line. */
-    static Handout filledIn(Draft draft, Rulebook rules, Filling filling) {
-        return new Handout(draft, rules, Optional.of(filling));
+    static Handout filledIn(Draft draft, Rulebook rules, Disposal disposal, Filling filling) {
+        return new Handout(draft, rules, disposal, Optional.of(filling));
     }
 
     List<Piece> pieces() {
@@ -50,7 +52,7 @@ final class Handout implements Filling {
         pieces.addAll(reactions(draft));
         pieces.addAll(SmallPanel.pieces(draft, rules));
         pieces.addAll(new Needs(draft).pieces());
-        pieces.addAll(new BodyWalk(draft, filled.orElse(this)).body());
+        pieces.addAll(new BodyWalk(draft, filled.orElse(this), disposal).body());
         return pieces;
     }
 

@@ -55,14 +55,8 @@ final class LeftOvers {
         container.clashes().forEach(c -> said.add(draft.say("waste.clash", "hazard", draft.tables().phrase(c.rule().hazard()),
                 "products", draft.tables().phrase(c.rule().products()))));
         List<Text> name = draft.prose().of(container.said() ? container.into() : draft.say("waste.container." + container.into()));
-        return draft.compose(isOnceNeutral(container) ? "waste.container-line-once-neutral" : "waste.container-line", Map.of("into", List.of(new Text.Strong(name)),
+        return draft.compose(container.onceNeutral() ? "waste.container-line-once-neutral" : "waste.container-line", Map.of("into", List.of(new Text.Strong(name)),
                 "said", draft.prose().of(String.join(" ", said))));
-    }
-
-    /** Whether the author pours away what may be poured away once it is neutral, but not as it is: said in one voice with what to do first. */
-    private static boolean isOnceNeutral(WasteContainer container) {
-        return container.drain() && container.advice().sink() == WasteRule.Sink.NEVER && container.advice().reasons().stream()
-                .map(WasteAdvice.Reason::rule).filter(r -> r.sink() == WasteRule.Sink.NEVER).allMatch(WasteRule::mendedByNeutralising);
     }
 
     /** How much it is and how sour, unless that would tell what the students find out. */

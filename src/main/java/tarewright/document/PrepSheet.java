@@ -41,6 +41,7 @@ final class PrepSheet implements Filling {
     private final Supplies supplies;
     private final List<Draw> draws;
     private final RecipePieces making;
+    private final Disposal disposal;
 
     /** @param shelf the bottles of the term */
     PrepSheet(Draft draft, List<StockBlock> shelf, Rulebook rules) {
@@ -54,6 +55,7 @@ final class PrepSheet implements Filling {
         this.supplies = Supplies.of(draft.procedure(), bench.things(), recipes);
         this.draws = Draw.of(supplies, recipes, shelf);
         this.making = new RecipePieces(draft, safety, rules);
+        this.disposal = Disposal.of(draft, draft.procedure(), rules);
     }
 
     List<Piece> pieces() {
@@ -155,6 +157,8 @@ final class PrepSheet implements Filling {
         once.forEach(b -> pieces.add(hazards.box(b, Text.words(draft.say("prep.stock")), false)));
         handled.stream().filter(h -> !h.verdict().harmless() && once.stream().noneMatch(m -> isOne(h, m) && says(m, h)))
                 .forEach(b -> pieces.add(hazards.box(b, List.of(), false)));
+        disposal.bottles(draft, rules).stream().filter(v -> !v.harmless()).forEach(v -> pieces.add(hazards.box(new Bottle(Text.words(v.matter().name()), List.of(), List.of(), v,
+                false, List.of(), Optional.empty()), Text.words(draft.say("prep.for-waste")), false)));
         pieces.addAll(hazards.harmless(handled));
         pieces.addAll(new Apart(draft).pieces(bench, rules));
         return pieces;
@@ -232,6 +236,7 @@ final class PrepSheet implements Filling {
                 default -> front.row(words, total);
             }
         }
+        disposal.frontBench(draft, rules).forEach(r -> front.row(Text.words(r.getKey()), Text.words(r.getValue())));
         pieces.add(new Piece.Steps(1, List.of(step("prep.put-on-trays"))));
         pieces.addAll(tray.pieces());
         pieces.addAll(shared.pieces());
@@ -251,7 +256,7 @@ final class PrepSheet implements Filling {
     private List<Piece> afterwards() {
         List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-after")));
         List<List<Piece>> waste = new ArrayList<>();
-        WasteWords words = new WasteWords(draft);
+        WasteWords words = new WasteWords(draft, disposal);
         draft.procedure().procedure().wastes().forEach(w -> waste.add(List.of(new Piece.Paragraph(words.sentences(w)))));
         waste.addAll(new LeftOvers(draft, draft.procedure(), rules).sentences());
         waste.add(List.of(draft.paragraph("waste.local-rules")));

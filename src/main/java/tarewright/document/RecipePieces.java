@@ -141,6 +141,9 @@ final class RecipePieces {
     }
 
     private String perGroup(Provision provision) {
+        if (provision.varies()) {
+            return draft.say("recipe.each-by-group");
+        }
         int groups = draft.procedure().setting().groups();
         return provision.bottle().map(b -> draft.say("recipe.each-bottle", "groups", groups, "share", shown(provision.share()), "bottle", shown(b)))
                 .orElseGet(() -> draft.say("recipe.each", "groups", groups, "share", shown(provision.share())));

@@ -108,7 +108,7 @@ final class SafetySheet {
     }
 
     private List<Piece> waste() {
-        WasteWords words = new WasteWords(draft);
+        WasteWords words = new WasteWords(draft, Disposal.of(draft, whole, country.rules()));
         List<List<Piece>> items = new ArrayList<>();
         for (WasteBlock waste : draft.procedure().procedure().wastes()) {
             items.add(List.of(new Piece.Paragraph(words.sentences(waste))));

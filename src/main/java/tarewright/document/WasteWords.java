@@ -13,9 +13,11 @@ import tarewright.procedure.syntax.TypedBlock;
 /** What happens to what is left, in the author's words. */
 final class WasteWords {
     private final Draft draft;
+    private final Disposal disposal;
 
-    WasteWords(Draft draft) {
+    WasteWords(Draft draft, Disposal disposal) {
         this.draft = draft;
+        this.disposal = disposal;
     }
 
     List<Piece> of(TypedBlock block) {
@@ -29,8 +31,7 @@ final class WasteWords {
         if (!waste.into().isBlank()) {
             Map<String, List<Text>> values = new HashMap<>(Map.of("what", what(waste), "into", draft.prose().of(waste.into())));
             with.ifPresent(w -> values.put("substance", Text.words(w)));
-            Typeset.append(set, draft.compose(with.isEmpty() ? "waste.into"
-                    : WasteContainer.isDrain(waste.into()) ? "waste.neutralise-then-into" : "waste.into-neutralised", values));
+            Typeset.append(set, draft.compose(disposal.heldBack(waste.into()) ? "waste.into-jar" : with.isEmpty() ? "waste.into" : "waste.into-neutralised", values));
         } else {
             with.ifPresent(w -> Typeset.append(set, draft.compose("waste.neutralise", Map.of("what", what(waste), "substance", Text.words(w)))));
         }

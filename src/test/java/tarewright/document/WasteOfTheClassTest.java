@@ -125,4 +125,45 @@ class WasteOfTheClassTest {
         assertEquals(11.7, salts.worst().orElseThrow(), 0.05);
         assertFalse(salts.advice().hazards().harmless());
     }
+
+    /**
+     * What must be neutralised waits in a jar on the front bench, with what neutralises it and pH paper, each with a label; students neutralise nothing. By hand: 2.0 mmol of acid too much
+     * in each of ten groups are 20 mmol; × 84.006 g/mol (IUPAC weights 2021) = 1.7 g. 400 mL fill half of 1 L (common practice, no source).
+     */
+    @Test
+    void whatIsNeutralisedBeforeTheSinkWaitsInAJarOnTheFrontBench() {
+        Resolved procedure = Fixture.resolve(TWO.formatted("0.60 mol/L", "0.50 mol/L", "the sink\nneutralise with: sodium hydrogencarbonate"));
+        String prep = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, procedure));
+        String bench = prep.substring(prep.indexOf("Front bench"), prep.indexOf("Afterwards"));
+
+        for (String row : List.of("| waste jar, 1000 mL: to be neutralised before the sink | 1 |", "| sodium hydrogencarbonate, to neutralise waste | 1.7 g |", "| pH paper | 1 |")) {
+            assertTrue(bench.contains(row), bench);
+        }
+        for (Sheet.Kind kind : List.of(Sheet.Kind.HANDOUT, Sheet.Kind.SAFETY, Sheet.Kind.PREP)) {
+            String sheet = Fixture.text(Fixture.sheet(kind, procedure));
+            assertTrue(sheet.contains("into the waste jar on the front bench. It is neutralised there. Only then does it go into: the sink."), sheet);
+        }
+        String labels = Fixture.text(Fixture.sheet(Sheet.Kind.LABELS, procedure));
+        assertTrue(labels.contains("WASTE: to be neutralised before the sink"), labels);
+        assertTrue(labels.contains("sodium hydrogencarbonate"), labels);
+    }
+
+    /** Citric acid is Eye Irrit. 2, H319 (Annex VI, 607-750-00-3, from memory): its box stands on the prep sheet, and its label has it. */
+    @Test
+    void whatNeutralisesHasItsOwnHazardsOnPrepSheetAndLabel() {
+        Resolved procedure = Fixture.resolve(TWO.formatted("0.50 mol/L", "0.60 mol/L", "alkali waste"));
+
+        assertTrue(Fixture.text(Fixture.sheet(Sheet.Kind.PREP, procedure)).contains("citric acid, to neutralise waste"));
+        String labels = Fixture.text(Fixture.sheet(Sheet.Kind.LABELS, procedure));
+        assertTrue(labels.substring(labels.indexOf("citric acid")).contains("H319"), labels);
+    }
+
+    /** What is as good as neutral needs no jar, no neutraliser and no paper. */
+    @Test
+    void whatIsNeutralGoesDownTheSinkAndNothingIsPutOutForIt() {
+        String prep = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, TWO.formatted("0.50 mol/L", "0.50 mol/L", "the sink")));
+
+        assertFalse(prep.contains("waste jar"), prep);
+        assertFalse(prep.contains("pH paper |"), prep);
+    }
 }

@@ -168,6 +168,17 @@ public record WasteContainer(String into, boolean said, List<PotWaste> pots, Lis
         return pots.stream().anyMatch(p -> p.neutralisedByAuthor());
     }
 
+    /** Whether the author pours away what may be poured away once it is neutral, but not as it is. */
+    public boolean onceNeutral() {
+        return drain() && advice.sink() == WasteRule.Sink.NEVER && advice.reasons().stream().map(WasteAdvice.Reason::rule)
+                .filter(r -> r.sink() == WasteRule.Sink.NEVER).allMatch(WasteRule::mendedByNeutralising);
+    }
+
+    /** Whether it stands in a jar before it goes down the sink, since it is neutralised in it. */
+    public boolean heldBack() {
+        return onceNeutral() || drain() && neutralised();
+    }
+
     /** Whether its name says neutral, and what is put in is not, or nobody knows. */
     public boolean falselyNeutral() {
         boolean is = pots.stream().allMatch(p -> p.pH().isPresent()) && worst().stream().allMatch(v -> v >= WasteAdvice.STOP_FROM && v <= WasteAdvice.STOP_TO);
