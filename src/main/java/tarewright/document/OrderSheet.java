@@ -151,6 +151,7 @@ final class OrderSheet {
     }
 
     private String money(BigDecimal amount, String currency) {
-        return (draft.numbers().localised(amount.toPlainString()) + "\u202F" + currency).strip();
+        String number = draft.numbers().localised(amount.toPlainString());
+        return currency.isEmpty() ? number : number + "\u202F" + currency;
     }
 }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import tarewright.document.VersionCode;
 import tarewright.print.PdfPrinter;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.prepare.Need;
@@ -20,8 +22,6 @@ import tarewright.procedure.prepare.Need;
  * @param version the short code on their pages
  */
 public record TermLot(String name, String title, List<Need> needs, String footer, SortedMap<String, String> inputs, List<Fact> facts, String version) {
-    private static final int CODE = 7;
-
     public TermLot {
         needs = List.copyOf(needs);
         inputs = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(inputs));
@@ -33,12 +33,14 @@ public record TermLot(String name, String title, List<Need> needs, String footer
 
     /** @param stocks of the term */
     public static TermLot of(String name, String title, List<Need> needs, List<StockBlock> stocks, String footer, Program program) {
-        String code = Hash.of(program.build() + stocks.stream().map(s -> s.block().span().text()).toList() + needs.stream().map(n -> n.section()
-                + n.procedure().name() + n.procedure().setting() + n.procedure().procedure().source().text().content()).toList()).substring(0, CODE);
         SortedMap<String, String> inputs = new TreeMap<>();
         stocks.forEach(s -> inputs.put("stock/" + s.name(), Hash.of(s.block().span().text())));
         needs.forEach(n -> inputs.put(n.procedure().name(), Hash.of(n.procedure().procedure().source().text().content())));
-        return new TermLot(name, title, needs, footer, inputs, TermFacts.of(needs), code);
+        List<Fact> facts = TermFacts.of(needs);
+        String classes = needs.stream().map(n -> n.section() + " " + n.procedure().name() + " "
+                + VersionCode.of(n.procedure().procedure().source().text().content(), n.procedure().setting(), "")).collect(Collectors.joining("\n"));
+        String data = String.join("\u0000", program.data(), title, footer, inputs.toString(), classes, facts.stream().map(Fact::onPaper).collect(Collectors.joining("\n")));
+        return new TermLot(name, title, needs, footer, inputs, facts, VersionCode.of("", needs.get(0).procedure().setting(), data));
     }
 
     /** Both laid out whole; nothing is written. */

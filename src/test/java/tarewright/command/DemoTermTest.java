@@ -63,10 +63,34 @@ class DemoTermTest {
             assertTrue(Files.isRegularFile(out.resolve(file)), file);
         }
         int totals = 0;
+        Map<String, BigDecimal> needed = new java.util.TreeMap<>();
         for (String line : run("figures", "--term", "procedures/spring-term.md").lines().toList()) {
-            totals += totals(new ObjectMapper().readTree(line));
+            JsonNode procedure = new ObjectMapper().readTree(line);
+            totals += totals(procedure);
+            String sheet = text(out.resolve(procedure.get("section").asText()).resolve(procedure.get("procedure").asText() + "-prep.pdf"));
+            for (JsonNode draw : procedure.at("/prep/off the shelf")) {
+                assertTrue(sheet.contains(draw.at("/take/shown").asText()), draw + "\n" + sheet);
+                needed.merge(draw.get("what").asText() + " in " + draw.at("/take/unit").asText(), decimal(draw.at("/take/value")), BigDecimal::add);
+            }
         }
         assertTrue(totals >= 60, totals + " totals");
+        isOrdered(needed, text(out.resolve("spring-term-order.pdf")));
+    }
+
+    /**
+     * What the prep sheets of all sections take off the shelf, added up, stands on the order list, less what is on hand. By hand: 1.1 L of concentrated acid are more than a fifth of a litre, so no pack
+     * of 2.5 L is bought for it.
+     */
+    private static void isOrdered(Map<String, BigDecimal> needed, String order) {
+        String toBuy = order.substring(order.indexOf("To have on the shelf"), order.indexOf("Who takes how much"));
+        needed.forEach((what, sum) -> {
+            String number = sum.setScale(Math.max(0, sum.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString();
+            String further = number.contains(".") ? "0*" : "(?:\\.0+)?";
+            assertTrue(Pattern.compile("(?<![0-9.])" + Pattern.quote(number) + further + " " + what.substring(what.lastIndexOf(" in ") + 4)).matcher(toBuy).find(), what + ": " + number + "\n" + toBuy);
+        });
+        BigDecimal acid = needed.get("concentrated hydrochloric acid in mL");
+        assertTrue(acid.compareTo(new BigDecimal(200)) > 0 && acid.compareTo(new BigDecimal(1100)) < 0, acid.toString());
+        assertTrue(toBuy.matches(".*concentrated hydrochloric acid \\(37 % w/w\\) " + acid.toPlainString() + "0* mL 1.1 L 0 × 2.5 L 0.00 .*"), toBuy);
     }
 
     /** Groups × (runs × portions × amount + rinsing and filling) × (1 + spare), then two figures upward, or the flasks that hold it, as the technician's sheet of that section says. */

@@ -109,12 +109,17 @@ class KillTest {
             for (String section : sections) {
                 unfinished += whole(out.resolve(section), section, !told);
             }
+            unfinished += term ? ofTheTerm(out, !told) : 0;
         }
         assertEquals(0, ended, "the print ended by itself: " + Files.readString(folder.resolve("log")));
         print(what, out, 31);
         for (String section : sections) {
             assertEquals(0, whole(out.resolve(section), section, false));
             printed(out.resolve(section));
+        }
+        if (term) {
+            assertEquals(0, ofTheTerm(out, false));
+            assertEquals(Set.of(LotRecord.read(out.resolve("manifest/term.json")).orElseThrow().version()), codes(out.resolve("term-order.pdf"), "order"));
         }
         try (Stream<Path> left = Files.walk(out)) {
             assertEquals(List.of(".lock"), left.map(p -> p.getFileName().toString()).filter(n -> n.startsWith(".")).toList());
@@ -173,6 +178,22 @@ class KillTest {
             assertTrue(byProcedure.values().stream().allMatch(c -> c.size() == 1) && byProcedure.size() == LIBRARY.size(), packet + " " + byProcedure);
         }
         return lacking;
+    }
+
+    /** The term's prep sheet and order list are whole and have one code. @return 1 if one lacks while the renames are under way */
+    private static int ofTheTerm(Path out, boolean mayLack) throws IOException {
+        Set<String> codes = new TreeSet<>();
+        int documents = 0;
+        for (String kind : List.of("prep", "order")) {
+            Path file = out.resolve("term-" + kind + ".pdf");
+            if (Files.exists(file)) {
+                documents++;
+                codes.addAll(codes(file, kind));
+            }
+        }
+        assertTrue(codes.size() <= 1, codes.toString());
+        assertTrue(documents == 2 || mayLack && Files.exists(out.resolve(".term.ready")), "the term lacks a document");
+        return documents == 2 ? 0 : 1;
     }
 
     /** After a print that was left alone each procedure has the code of its record, and every document that was asked for. */

@@ -43,12 +43,16 @@ public record Procedure(SourceFile source, Front front, List<ReactionBlock> reac
                 stocks, graphs)).orElse(this);
     }
 
-    /** The same with a term's shelf: of what it is made from, the term's bottle goes before its own of that name. */
+    /** The same with what a term's shelf has of its substances: what something is made from by name, and what else brings one of them; the term's bottle goes before its own of that name. */
     public Procedure withShelf(List<StockBlock> shelf) {
-        List<StockBlock> all = new ArrayList<>(shelf.stream().filter(s -> quantities.stream().anyMatch(q -> q.madeFrom().filter(n -> n.value().equals(s.name())).isPresent()))
-                .toList());
+        List<StockBlock> all = new ArrayList<>(shelf.stream().filter(s -> quantities.stream().anyMatch(q -> concerns(s, q))).toList());
         stocks.stream().filter(own -> all.stream().noneMatch(s -> s.name().equals(own.name()))).forEach(all::add);
         return new Procedure(source, front, reactions, quantities, values, readings, apparatus, cautions, answers, wastes, trials, settled, all, graphs);
+    }
+
+    private static boolean concerns(StockBlock bottle, QuantityBlock block) {
+        boolean named = bottle.name().equals(block.name()) || block.madeFrom().filter(n -> n.value().equals(bottle.name())).isPresent();
+        return named || bottle.matter().filter(b -> block.matter().filter(m -> m.value().formula().anhydrous().sameComposition(b.value().formula().anhydrous())).isPresent()).isPresent();
     }
 
     /** The members of a dilution series; none where no series has that name. */

@@ -24,10 +24,12 @@ import tarewright.quantity.Strength;
 import tarewright.quantity.Typed;
 
 /**
- * What a solution is made from: a bottle on the shelf, else a block of the procedure, else what is usually sold of it, else the solid. A bottle of the term goes before
+ * What a solution is made from: the bottle on the shelf or the block that it names; where it names none, a solid at hand, a stronger bottle on the shelf, the solid, or what is usually sold of it. A bottle of the term goes before
  * one of the same name in the procedure.
  */
 final class Shelf {
+    /** How many times as strong a bottle has to be to be diluted. */
+    private static final double STRONGER = 1.05;
     private final Resolved procedure;
     private final List<StockBlock> term;
     private final MolarMasses masses;
@@ -44,7 +46,7 @@ final class Shelf {
     Optional<Ingredient> of(QuantityBlock block, Formula solute) {
         Optional<String> name = block.madeFrom().map(At::value);
         if (name.isEmpty()) {
-            return atHand(solute).or(() -> solid(solute)).or(() -> usual(solute, ""));
+            return atHand(solute).or(() -> stronger(block, solute)).or(() -> solid(solute)).or(() -> usual(solute, ""));
         }
         Optional<StockBlock> bottle = bottle(name.get());
         if (bottle.isPresent()) {
@@ -64,6 +66,13 @@ final class Shelf {
         Stream<Ingredient> bottles = Stream.concat(term.stream(), procedure.procedure().stocks().stream()).flatMap(b -> taken(b).stream());
         return Stream.concat(bottles, procedure.quantities().stream().flatMap(q -> jar(q).stream()))
                 .filter(i -> i.source() instanceof Source.Solid && brings(i, solute)).findFirst();
+    }
+
+    /** A bottle on the shelf with more of the solute in it than is wanted; one that is only as strong is poured out of, and there is no recipe for that. */
+    private Optional<Ingredient> stronger(QuantityBlock block, Formula solute) {
+        Optional<Figure> wanted = procedure.quantity(block.name()).flatMap(q -> q.figure(Property.STRENGTH));
+        return Stream.concat(term.stream(), procedure.procedure().stocks().stream()).flatMap(b -> taken(b).stream()).filter(i -> i.source() instanceof Source.Stock && brings(i, solute))
+                .filter(i -> wanted.flatMap(w -> i.source().strongest().filter(c -> c.value() > w.value() * STRONGER)).isPresent()).findFirst();
     }
 
     /** The jar that a solid of the class comes out of: what is taken from it comes on top of what the class gets. */

@@ -134,6 +134,20 @@ class RecipesTest {
         assertEquals(new Rework.OtherHydrate("CuSO₄·5H₂O", "CuSO₄"), dry.rework().orElseThrow());
     }
 
+    /**
+     * A solution that names nothing to be made from starts from the stronger bottle that stands on the shelf, not from one as usually sold; by hand: 1 L of 1 mol/L from 4 mol/L takes 250 mL.
+     * A bottle of just that strength is not diluted.
+     */
+    @Test
+    void aStrongerBottleOnTheShelfIsDilutedThoughNothingNamesIt() {
+        Recipe recipe = recipe(block("stock bench acid", "solute: HCl; strength: 4 mol/L"), block("solution s", "solute: HCl; strength: 1 mol/L; volume: 100 mL"));
+        assertEquals(Ingredient.Kind.SHELF, recipe.from().kind());
+        assertEquals("bench acid", recipe.from().name());
+        assertEquals(250, only(recipe).taken().value() * 1e6, 1e-6);
+        Recipe usual = recipe(block("stock bench acid", "solute: HCl; strength: 1 mol/L"), block("solution s", "solute: HCl; strength: 1 mol/L; volume: 100 mL"));
+        assertEquals(Ingredient.Kind.USUAL, usual.from().kind());
+    }
+
     /** A bottle of the term goes before one of the same name in the procedure, and the recipe says so. */
     @Test
     void bottleOfTheTermGoesFirst() {
