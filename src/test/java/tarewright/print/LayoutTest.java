@@ -171,6 +171,19 @@ class LayoutTest {
         assertTrue(counted >= 15, "lines of prose: " + counted);
     }
 
+    @ParameterizedTest
+    @EnumSource(Sheet.Paper.class)
+    @DisplayName("a long title goes on in a second line, and nothing of it stands beyond the margin")
+    void longTitle(Sheet.Paper paper) {
+        String title = "How much gas does a strip of bright magnesium ribbon really give?";
+        Sheet usual = SampleSheets.sheet(Sheet.Kind.HANDOUT, "Student handout", paper, List.of(p(w(FILLER))));
+        Printed printed = PRINTER.print(new Sheet(usual.kind(), title, usual.kindName(), "FQ-G1", "v7k2", "en", paper, usual.footer(), usual.pageWord(), usual.pieces()));
+        double edge = (paper == Sheet.Paper.A4 ? 210 : 215.9) * MM - 18 * MM;
+        List<Pdf.Line> lines = Pdf.lines(printed);
+        assertTrue(lines.stream().filter(l -> l.size() > 17).count() >= 2, lines.toString());
+        lines.forEach(line -> assertTrue(line.right() <= edge + 0.5, line.toString()));
+    }
+
     @Test
     @DisplayName("no line ends inside a formula or an amount, nor before the comma behind it")
     void noBreakInside() {
