@@ -13,8 +13,10 @@ import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.prepare.BalanceQueue;
 import tarewright.procedure.prepare.Draw;
 import tarewright.procedure.prepare.Equipment;
+import tarewright.procedure.prepare.Keeps;
 import tarewright.procedure.prepare.Provision;
 import tarewright.procedure.prepare.Supplies;
+import tarewright.procedure.recipe.Recipe;
 import tarewright.procedure.recipe.Recipes;
 import tarewright.procedure.resolve.RinseAndFill;
 import tarewright.procedure.syntax.Part;
@@ -188,7 +190,7 @@ final class PrepSheet implements Filling {
                 pieces.add(new Piece.Note(draft.say("prep.notes"), walk.inside(block)));
             }
         });
-        recipes.recipes().forEach(r -> pieces.addAll(making.recipe(r, supplies.provision(r.name()))));
+        recipes.recipes().stream().filter(r -> !onTheDay(r)).forEach(r -> pieces.addAll(making.recipe(r, supplies.provision(r.name()))));
         recipes.unmade().forEach(u -> pieces.add(making.unmade(u)));
         Grid bottles = new Grid(draft, "prep.bottles").words("expect.what").numbers("prep.share", "prep.containers").words("prep.container");
         for (Provision provision : supplies.provisions()) {
@@ -215,6 +217,11 @@ final class PrepSheet implements Filling {
                 .orElseGet(() -> draft.say(isVolume(provision) ? "prep.large" : "prep.vial")));
     }
 
+    /** What keeps for a day or less. */
+    private static boolean onTheDay(Recipe recipe) {
+        return recipe.keeps().filter(Keeps::onTheDay).isPresent();
+    }
+
     private static boolean isVolume(Provision provision) {
         return provision.each().dimension().equals(tarewright.quantity.Dimension.VOLUME);
     }
@@ -223,6 +230,10 @@ final class PrepSheet implements Filling {
 
     private List<Piece> theDay() {
         List<Piece> pieces = new ArrayList<>(List.of(draft.heading(2, "heading.prep-day")));
+        if (recipes.recipes().stream().anyMatch(PrepSheet::onTheDay)) {
+            pieces.add(draft.paragraph("prep.make-first"));
+        }
+        recipes.recipes().stream().filter(PrepSheet::onTheDay).forEach(r -> pieces.addAll(making.recipe(r, supplies.provision(r.name()))));
         Grid tray = new Grid(draft, "prep.tray").words("expect.what").numbers("prep.on-tray", "prep.for-class");
         Grid shared = new Grid(draft, "prep.shared").words("expect.what").numbers("prep.for-class");
         Grid front = new Grid(draft, "prep.front").words("expect.what").numbers("prep.for-class");

@@ -88,7 +88,7 @@ final class TermPrepSheet {
             add(days, day, new Doing("term.put-out", List.of(), whom(parts)));
             add(days, day, new Doing("term.after", List.of(), whom(parts)));
         });
-        plan.makeUps().forEach(m -> m.on().ifPresent(on -> add(days, on, new Doing("term.make", made(m), whom(parts(m))))));
+        plan.makeUps().forEach(m -> m.on().ifPresent(on -> add(days, on, new Doing(m.onTheDay() ? "term.make-first" : "term.make", made(m), whom(parts(m))))));
         Grid grid = new Grid(draft, "").words("term.day", "term.do", "term.whom");
         days.forEach((day, doings) -> {
             for (Doing doing : doings.stream().sorted((a, b) -> Integer.compare(ORDER.indexOf(a.key), ORDER.indexOf(b.key))).toList()) {
@@ -102,7 +102,7 @@ final class TermPrepSheet {
         return pieces;
     }
 
-    private static final List<String> ORDER = List.of("term.put-out", "term.after", "term.make", "term.portion", "term.order");
+    private static final List<String> ORDER = List.of("term.make-first", "term.put-out", "term.after", "term.make", "term.portion", "term.order");
 
     private static void add(Map<LocalDate, List<Doing>> days, LocalDate day, Doing doing) {
         days.computeIfAbsent(day, d -> new ArrayList<>()).add(doing);
@@ -127,11 +127,16 @@ final class TermPrepSheet {
         Grid grid = new Grid(draft, "term.make-ups").words("term.make-on", "expect.what", "term.whom").numbers("order.needed").words("term.fill", "term.use-by");
         for (MakeUp makeUp : plan.makeUps()) {
             grid.row(day(makeUp.on()), label(makeUp), whom(parts(makeUp)), shown(makeUp.needed()), fill(makeUp),
-                    makeUp.until().map(u -> day(Optional.of(u))).orElseGet(() -> Text.words(makeUp.recipe().keeps().orElseGet(() -> draft.say("term.not-told")))));
+                    useBy(makeUp));
         }
         List<Piece> pieces = new ArrayList<>(totals.under(2, "heading.term-solutions"));
         pieces.addAll(grid.pieces());
         return pieces;
+    }
+
+    /** Until when it keeps; in the author's words where they tell no one time, and that nobody tells. */
+    private List<Text> useBy(MakeUp makeUp) {
+        return makeUp.until().map(u -> day(Optional.of(u))).orElseGet(() -> makeUp.recipe().keeps().map(k -> draft.prose().of(k)).orElseGet(() -> Text.words(draft.say("term.keeps-unknown"))));
     }
 
     /** {@code 2 × 500 mL: 20.80 mL of concentrated acid each}. */
@@ -177,7 +182,8 @@ final class TermPrepSheet {
     }
 
     private List<Text> day(Optional<LocalDate> day) {
-        return Text.words(day.map(d -> Dates.printed(d.toString(), draft.procedure().setting().language())).orElseGet(() -> draft.say("term.not-told")));
+        return Text.words(day.map(d -> draft.say("day.with", "weekday", draft.say("day." + d.getDayOfWeek().getValue()), "date",
+                Dates.printed(d.toString(), draft.procedure().setting().language()))).orElseGet(() -> draft.say("term.not-told")));
     }
 
     private List<Text> litres(TermPlan.Waste waste) {

@@ -81,13 +81,44 @@ class TermPrepTest {
     @Test
     void aSolutionIsMadeOnceForTheClassesThatItKeepsFor() {
         String small = sheet(need("Mon", 8, "2041-02-04", ACID), need("Tue", 9, "2041-02-05", ACID));
-        assertTrue(small.contains("1 × 100 mL") && !small.contains("250 mL"), small);
+        assertTrue(small.contains("2 × 100 mL") && !small.contains("250 mL"), small);
         String sheet = sheet(need("Mon", 21, "2041-02-04", ACID), need("Tue", 20, "2041-02-05", ACID), need("Later", 8, "2041-02-11", ACID));
-        assertTrue(sheet.contains("| 2041-02-01 | hydrochloric acid (2.0 mol/L) | Acid and zinc (Mon, Tue) | 451 mL | 1 × 500 mL"), sheet);
-        assertTrue(sheet.contains("| 2041-02-08 | hydrochloric acid (2.0 mol/L) | Acid and zinc (Later) | 88 mL | 1 × 100 mL"), sheet);
-        assertTrue(sheet.contains("| 2041-02-08 |\n"), "used by the eighth\n" + sheet);
+        assertTrue(sheet.contains("| Fri 2041-02-01 | hydrochloric acid (2.0 mol/L) | Acid and zinc (Mon, Tue) | 451 mL | 1 × 500 mL"), sheet);
+        assertTrue(sheet.contains("| Fri 2041-02-08 | hydrochloric acid (2.0 mol/L) | Acid and zinc (Later) | 88 mL | 1 × 100 mL"), sheet);
+        assertTrue(sheet.contains("| Fri 2041-02-08 |\n"), "used by the eighth\n" + sheet);
         assertTrue(sheet.contains("| hydrochloric acid (2.0 mol/L) | 539 mL | 2 |"), sheet);
-        assertTrue(sheet.contains("| 2041-01-28 | Hold the shelf against the sheets; order what is short. | Acid and zinc (Mon) |"), sheet);
+        assertTrue(sheet.contains("| Mon 2041-01-28 | Hold the shelf against the sheets; order what is short. | Acid and zinc (Mon) |"), sheet);
+    }
+
+    /**
+     * What keeps for one day is made on the morning of its class, not on the Friday before a Monday: on Monday 4 February 2041 for both classes of that day, on Tuesday for Tuesday's. What keeps for two
+     * days would be stale on the Monday if it were made on the Friday. On Tuesday it is made on the Monday.
+     */
+    @Test
+    void whatDoesNotKeepUntilTheClassIsMadeOnItsDay() {
+        String day = ACID.replace("keeps: one week", "keeps: one day");
+        String sheet = sheet(need("Mon-A", 8, "2041-02-04", day), need("Mon-B", 9, "2041-02-04", day), need("Tue", 9, "2041-02-05", day));
+        assertTrue(sheet.contains("| Mon 2041-02-04 | hydrochloric acid (2.0 mol/L) | Acid and zinc (Mon-A, Mon-B) | 187 mL |"), sheet);
+        assertTrue(sheet.contains("| Tue 2041-02-05 | hydrochloric acid (2.0 mol/L) | Acid and zinc (Tue) | 99 mL |"), sheet);
+        assertTrue(sheet.indexOf("In the morning, before the class: make 200 mL") < sheet.indexOf("Put out the trays"), sheet);
+        String two = ACID.replace("keeps: one week", "keeps: two days");
+        assertTrue(sheet(need("Mon", 8, "2041-02-04", two)).contains("| Mon 2041-02-04 | hydrochloric acid (2.0 mol/L) |"));
+        assertTrue(sheet(need("Tue", 8, "2041-02-05", two)).contains("| Mon 2041-02-04 | hydrochloric acid (2.0 mol/L) |"));
+    }
+
+    /** Three months from Friday 1 February 2041 end on 1 May: months of the calendar. */
+    @Test
+    void threeMonthsAreThoseOfTheCalendar() {
+        assertTrue(sheet(need("Mon", 8, "2041-02-04", ACID.replace("one week", "three months"))).contains("| Wed 2041-05-01 |"));
+    }
+
+    /** Classes of one day share what is made for that day, however long it keeps: 231 mL and 220 mL in one flask of 500 mL. */
+    @Test
+    void classesOfOneDayShareWhatIsMadeForIt() {
+        String unknown = ACID.replace("keeps: one week\n", "");
+        String sheet = sheet(need("A", 21, "2041-02-04", unknown), need("B", 20, "2041-02-04", unknown));
+        assertTrue(sheet.contains("| Acid and zinc (A, B) | 451 mL | 1 × 500 mL"), sheet);
+        assertTrue(sheet.contains("that class (not told)"), sheet);
     }
 
     /** What keeps for no told time, or has no day, is made for each class. */
