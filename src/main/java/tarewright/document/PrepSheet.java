@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import tarewright.derivation.Figure;
 import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.bench.OwnSolutions;
+import tarewright.procedure.bench.Stock;
 import tarewright.procedure.declare.AnswerBlock;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.prepare.BalanceQueue;
@@ -23,6 +24,7 @@ import tarewright.procedure.syntax.Part;
 import tarewright.procedure.syntax.TypedBlock;
 import tarewright.safety.Rulebook;
 import tarewright.safety.Statement;
+import tarewright.safety.Verdict;
 import tarewright.setting.Setting;
 import tarewright.wording.Dates;
 
@@ -163,6 +165,10 @@ final class PrepSheet implements Filling {
                 false, List.of(), Optional.empty()), Text.words(draft.say("prep.for-waste")), false)));
         pieces.addAll(hazards.harmless(handled));
         pieces.addAll(new Apart(draft).pieces(bench, rules));
+        List<Verdict> undiluted = new ArrayList<>(safety.stocks().stream().map(Stock::verdict).toList());
+        made.forEach(m -> undiluted.add(m.verdict()));
+        undiluted.addAll(disposal.bottles(draft, rules));
+        pieces.addAll(new Accidents(draft).inThePrepRoom(undiluted, rules));
         return pieces;
     }
 
@@ -247,6 +253,7 @@ final class PrepSheet implements Filling {
                 default -> front.row(words, total);
             }
         }
+        new Wear(draft, bench, rules).missing().forEach(m -> front.row(Text.words(m.getKey()), Text.words(m.getValue().toString())));
         disposal.frontBench(draft, rules).forEach(r -> front.row(Text.words(r.getKey()), Text.words(r.getValue())));
         pieces.add(new Piece.Steps(1, List.of(step("prep.put-on-trays"))));
         pieces.addAll(tray.pieces());

@@ -52,7 +52,7 @@ final class SafetySheet {
         pieces.addAll(new Apart(draft).pieces(bench, country.rules()));
         pieces.addAll(List.of(draft.heading(2, "heading.protection"), wear.withReasons()));
         pieces.addAll(cautions());
-        pieces.addAll(new Accidents(draft).pieces(bench, country.rules()));
+        pieces.addAll(new Accidents(draft).pieces(bench.verdicts(), wear.circumstances(), country.rules()));
         pieces.addAll(waste());
         pieces.addAll(Overview.totals(draft));
         pieces.addAll(basis());

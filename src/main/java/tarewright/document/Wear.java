@@ -2,11 +2,15 @@ package tarewright.document;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import tarewright.procedure.bench.Circumstances;
+import tarewright.safety.Circumstance;
 import tarewright.safety.Measure;
 import tarewright.safety.Protection;
 import tarewright.safety.Rulebook;
@@ -18,11 +22,12 @@ final class Wear {
 
     private final Draft draft;
     private final List<Measure> measures;
+    private final Set<Circumstance> circumstances;
 
     Wear(Draft draft, Bench bench, Rulebook rules) {
         this.draft = draft;
-        this.measures = new Protection(rules).of(bench.verdicts(), Circumstances.of(draft.procedure(), draft.say("apparatus.gas-syringe"),
-                draft.say("apparatus.syringe"), draft.say("apparatus.glass-tubing")));
+        this.circumstances = Circumstances.of(draft.procedure(), draft.say("apparatus.gas-syringe"), draft.say("apparatus.syringe"), draft.say("apparatus.glass-tubing"));
+        this.measures = new Protection(rules).of(bench.verdicts(), circumstances);
     }
 
     /**
@@ -43,6 +48,32 @@ final class Wear {
                     .collect(Collectors.joining(" ")))));
         }
         return pieces;
+    }
+
+    Set<Circumstance> circumstances() {
+        return circumstances;
+    }
+
+    /**
+     * What the panel demands and the author's lists of apparatus leave out, with how many: told by the words of those lists. Gloves and goggles for every student, gloves with spare.
+     */
+    List<Map.Entry<String, Integer>> missing() {
+        int students = draft.procedure().setting().groups() * draft.procedure().setting().groupSize();
+        List<Map.Entry<String, Integer>> rows = new ArrayList<>();
+        Set<String> listed = new LinkedHashSet<>();
+        measures.forEach(m -> draft.words().find("bench." + m.rule().measure()).filter(listed::add).ifPresent(words -> {
+            List<String> known = List.of(draft.say("bench." + m.rule().measure() + ".known").split("; "));
+            boolean there = draft.procedure().procedure().apparatus().stream().map(a -> a.words().toLowerCase(Locale.ROOT)).anyMatch(a -> known.stream().anyMatch(a::contains));
+            int many = switch (m.rule().measure()) {
+                case "gloves" -> (int) Math.ceil(students * (1 + draft.procedure().setting().spare()) - 1e-9);
+                case "splash-goggles", "eye-protection" -> students;
+                default -> 1;
+            };
+            if (!there) {
+                rows.add(Map.entry(words, many));
+            }
+        }));
+        return rows;
     }
 
     List<Measure> measures() {

@@ -5,5 +5,9 @@ public enum Circumstance {
     /** Gas is made, held or moved in a gas syringe. */
     GAS_SYRINGE,
     /** Glass tubing is pushed into stoppers. */
-    GLASS_TUBING
+    GLASS_TUBING,
+    /** Something burns: a burner, a candle, a splint. */
+    FLAME,
+    /** Something is hot to the touch. */
+    HEAT
 }

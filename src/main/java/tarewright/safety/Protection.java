@@ -57,6 +57,8 @@ public final class Protection {
         return switch (when) {
             case GAS_SYRINGE -> circumstances.contains(Circumstance.GAS_SYRINGE);
             case GLASS_TUBING -> circumstances.contains(Circumstance.GLASS_TUBING);
+            case FLAME -> circumstances.contains(Circumstance.FLAME);
+            case HEAT -> circumstances.contains(Circumstance.HEAT);
             case GLOVES -> measures.contains("gloves");
             case RESTRICTED -> true;
         };

@@ -30,7 +30,7 @@ public record ProtectionRule(String id, String measure, String sign, List<String
         boolean standing, Optional<String> replaces, String text, String specification, String authority, Provenance provenance) {
     /** Conditions that are not read off a matter's statements. */
     public enum When {
-        GAS_SYRINGE, GLASS_TUBING,
+        GAS_SYRINGE, GLASS_TUBING, FLAME, HEAT,
         /** Gloves are asked for by another rule. */
         GLOVES,
         /** The table restricts the substance. */

@@ -7,8 +7,9 @@ import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.QuantityBlock.Kind;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.safety.Circumstance;
+import tarewright.safety.PairRule;
 
-/** What the apparatus of a procedure asks for. */
+/** What the apparatus and the steps of a procedure ask for. */
 public final class Circumstances {
     private Circumstances() {
     }
@@ -31,6 +32,13 @@ public final class Circumstances {
             if (words.contains(glassTubing)) {
                 found.add(Circumstance.GLASS_TUBING);
             }
+        }
+        Set<PairRule.Setting> going = Going.of(procedure);
+        if (going.contains(PairRule.Setting.NEAR_FLAME)) {
+            found.add(Circumstance.FLAME);
+        }
+        if (going.contains(PairRule.Setting.HEATED)) {
+            found.add(Circumstance.HEAT);
         }
         return found;
     }
