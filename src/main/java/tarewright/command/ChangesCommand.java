@@ -31,6 +31,7 @@ import tarewright.term.Lot;
 import tarewright.term.LotRecord;
 import tarewright.term.Manifest;
 import tarewright.term.Program;
+import tarewright.term.Sections;
 import tarewright.term.TermLot;
 import tarewright.wording.FindingText;
 
@@ -123,7 +124,7 @@ final class ChangesCommand implements Callable<Integer> {
                 if (!one.found().hasErrors()) {
                     needs.add(work.need(one));
                 }
-                all.add(one.found().hasErrors() ? Comparison.bad(TermWork.folder(section), one.input().name())
+                all.add(one.found().hasErrors() ? Comparison.bad(Sections.folder(section), one.input().name())
                         : compare(before, work.lot(one, EnumSet.of(Sheet.Kind.HANDOUT), false, program)));
             }
         }

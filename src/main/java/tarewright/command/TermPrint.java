@@ -24,13 +24,13 @@ import tarewright.print.PdfPrinter;
 import tarewright.print.Templates;
 import tarewright.procedure.declare.Term;
 import tarewright.procedure.prepare.Need;
-import tarewright.procedure.resolve.Resolved;
 import tarewright.term.CopyTable;
 import tarewright.term.Copying;
 import tarewright.term.Lot;
 import tarewright.term.LotDocument;
 import tarewright.term.Printing;
 import tarewright.term.Program;
+import tarewright.term.Sections;
 import tarewright.term.TermFiles;
 import tarewright.term.TermLot;
 import tarewright.wording.FindingText;
@@ -41,7 +41,6 @@ import tarewright.wording.FindingText;
  */
 final class TermPrint {
     private static final String STAYS = "nothing; what was there stays";
-    private static final List<Sheet.Kind> COPYING_ORDER = List.of(Sheet.Kind.KEY, Sheet.Kind.SAFETY, Sheet.Kind.PREP, Sheet.Kind.LABELS, Sheet.Kind.HANDOUT);
 
     private final TermWork work;
     private final Set<Sheet.Kind> kinds;
@@ -168,9 +167,8 @@ final class TermPrint {
 
     /** @param needs takes what it needs @param order takes how often each of its files is copied */
     private Row procedure(TermWork.Each each, List<Need> needs, Map<String, Integer> order, PrintWriter err) {
-        Resolved procedure = each.found().value();
         each.found().findings().forEach(f -> err.println("Section " + each.section().name() + ":\n" + words.full(f)));
-        String name = TermWork.folder(each.section()) + "/" + each.input().name();
+        String name = Sections.folder(each.section()) + "/" + each.input().name();
         int warnings = count(each.found().findings(), Severity.WARNING);
         if (each.found().hasErrors()) {
             return new Row(name, STAYS, count(each.found().findings(), Severity.ERROR), warnings);
@@ -180,13 +178,12 @@ final class TermPrint {
             Printing.Outcome outcome = printing.print(lot, formats, printer.get());
             outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
             needs.add(work.need(each));
-            COPYING_ORDER.stream().filter(kinds::contains).forEach(k -> lot.files(k, Format.PDF)
-                    .forEach(f -> order.put(f, k == Sheet.Kind.HANDOUT ? work.handouts(each.section(), procedure) : 1)));
+            order.putAll(work.sections().copies(each.section(), lot, kinds));
             return new Row(name, Remarks.written(outcome), 0, warnings);
         } catch (BrokenTemplate e) {
             err.println("tarewright: " + Remarks.broken(e));
         } catch (IOException e) {
-            err.println(CannotWrite.says(out.resolve(TermWork.folder(each.section())), e));
+            err.println(CannotWrite.says(out.resolve(Sections.folder(each.section())), e));
         }
         return new Row(name, STAYS, 1, warnings);
     }
@@ -201,9 +198,9 @@ final class TermPrint {
      */
     private List<Copying> packet(Term.Section section, Map<String, Integer> order, PrintWriter err) {
         try {
-            return files.packet(section.name(), TermWork.folder(section), order);
+            return files.packet(section.name(), Sections.folder(section), order);
         } catch (IOException e) {
-            err.println(CannotWrite.says(out.resolve(TermWork.folder(section)), e));
+            err.println(CannotWrite.says(out.resolve(Sections.folder(section)), e));
             return List.of();
         }
     }

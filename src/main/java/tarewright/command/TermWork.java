@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -28,9 +27,9 @@ import tarewright.procedure.prepare.Need;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.DayValue;
 import tarewright.setting.Overrides;
-import tarewright.setting.Paper;
 import tarewright.term.Lot;
 import tarewright.term.Program;
+import tarewright.term.Sections;
 import tarewright.term.TermLot;
 import tarewright.text.Outside;
 import tarewright.text.Spelling;
@@ -80,19 +79,9 @@ final class TermWork {
         return file;
     }
 
-    /**
-     * How many copies of each handout file a section takes. Where amounts are dealt a file holds a handout for each group that gets another and serves as many groups; versions
-     * of the questions' numbers go round in turn.
-     */
-    int handouts(Term.Section section, Resolved procedure) {
-        int hands = procedure.hands().size();
-        int versions = procedure.eachVersion().size();
-        int rounds = (procedure.setting().groups() + hands - 1) / hands;
-        return switch (section.copies().or(term::copies).orElse(Term.Copies.EACH_GROUP)) {
-            case EACH_GROUP -> (rounds + versions - 1) / versions;
-            case EACH_STUDENT -> (rounds * procedure.setting().groupSize() + versions - 1) / versions;
-            case ONE -> 1;
-        };
+    /** What the term says of each section. */
+    Sections sections() {
+        return new Sections(term);
     }
 
     /**
@@ -108,7 +97,7 @@ final class TermWork {
             if (byName.putIfAbsent(section.name(), section) != null) {
                 continue;
             }
-            Term.Section earlier = byFolder.putIfAbsent(folder(section).toLowerCase(Locale.ROOT), section);
+            Term.Section earlier = byFolder.putIfAbsent(Sections.folder(section).toLowerCase(Locale.ROOT), section);
             if (earlier != null) {
                 throw new Inputs.Usage("the sections `" + earlier.name() + "` and `" + section.name() + "` would print into the same folder; rename one");
             }
@@ -121,12 +110,6 @@ final class TermWork {
             }
         }
         return byName.values().stream().filter(s -> wanted.isEmpty() || wanted.contains(s.name())).toList();
-    }
-
-    /** The folder of a section below the output folder: its name, with what no file name may hold made a hyphen. */
-    static String folder(Term.Section section) {
-        String folder = section.name().replaceAll("[^\\p{L}\\p{N}_.-]+", "-").replaceAll("^[.]+", "");
-        return folder.isEmpty() ? "section" : folder;
     }
 
     /** Which documents the term asks for; where it does not say, all that teacher, students and technician need for a class. */
@@ -157,7 +140,7 @@ final class TermWork {
         if (entries.isEmpty()) {
             findings.add(new TermFinding.NothingToDo(section.name(), section.at()));
         }
-        Overrides overrides = commandLine.over(overrides(section));
+        Overrides overrides = commandLine.over(sections().overrides(section));
         Set<DayValue> unmet = new LinkedHashSet<>(overrides.onTheDay());
         Map<Optional<String>, Workshop> byDay = new LinkedHashMap<>();
         List<Each> all = new ArrayList<>();
@@ -205,7 +188,7 @@ final class TermWork {
     /** What is printed of one procedure for one section; only where it has no errors. */
     Lot lot(Each each, Set<Sheet.Kind> kinds, boolean large, Program program) {
         String footer = Stream.of(term.school(), each.section().name()).filter(w -> !w.isEmpty()).collect(Collectors.joining(" · "));
-        return each.workshop().lot(folder(each.section()), each.input(), each.found(), kinds, large, footer, program);
+        return each.workshop().lot(Sections.folder(each.section()), each.input(), each.found(), kinds, large, footer, program);
     }
 
     /** What the technician gets ready of it. */
@@ -221,22 +204,6 @@ final class TermWork {
 
     static boolean hasErrors(List<Finding> findings) {
         return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
-    }
-
-    private Overrides overrides(Term.Section section) {
-        Overrides.Air air = new Overrides.Air(section.room().temperature().map(At::value), section.room().pressure().map(At::value),
-                section.room().humidity().map(At::value), section.room().volume().map(At::value));
-        Overrides all = Overrides.NONE.withRoom(air).withSection(section.name()).withOnTheDay(section.onTheDay());
-        all = section.groups().isPresent() ? all.withGroups(section.groups().getAsInt()) : all;
-        all = section.groupSize().isPresent() ? all.withGroupSize(section.groupSize().getAsInt()) : all;
-        all = section.date().map(all::withDate).orElse(all);
-        OptionalInt versions = section.versions().isPresent() ? section.versions() : term.versions();
-        all = versions.isPresent() ? all.withVersions(versions.getAsInt()) : all;
-        all = section.spare().or(term::spare).map(At::value).map(all::withSpare).orElse(all);
-        all = term.school().isEmpty() ? all : all.withSchool(term.school());
-        all = term.paper().map(Paper::valueOf).map(all::withPaper).orElse(all);
-        all = term.language().map(all::withLanguage).orElse(all);
-        return term.country().map(all::withCountry).orElse(all);
     }
 
     /** A procedure beside the term, with or without its ending; a name goes nowhere else. */
