@@ -30,6 +30,9 @@ final class Inputs {
             if (outside.isFolder(argument)) {
                 folder(argument, files);
             } else if (outside.isFile(argument)) {
+                if (isTerm(argument)) {
+                    throw new Usage("`" + argument + "` is a term, or what a term reads beside its procedures: write `--term` and the term's file");
+                }
                 files.add(new InputFile(argument, argument.toString()));
             } else {
                 throw new Usage("there is no file or folder `" + argument + "`");

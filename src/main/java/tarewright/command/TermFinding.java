@@ -1,6 +1,7 @@
 package tarewright.command;
 
 import java.util.List;
+import java.util.Optional;
 import tarewright.finding.Finding;
 import tarewright.finding.Severity;
 import tarewright.text.Span;
@@ -12,8 +13,12 @@ sealed interface TermFinding extends Finding {
         return Severity.ERROR;
     }
 
-    /** A procedure that does not lie beside the term. */
-    record NoSuchProcedure(String text, List<String> suggestions, Span at) implements TermFinding {
+    /**
+     * A procedure that does not lie beside the term.
+     *
+     * @param apart the same with semicolons, where commas stand between names
+     */
+    record NoSuchProcedure(String text, Optional<String> apart, List<String> suggestions, Span at) implements TermFinding {
         public NoSuchProcedure {
             suggestions = List.copyOf(suggestions);
         }

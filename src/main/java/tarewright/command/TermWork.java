@@ -153,7 +153,9 @@ final class TermWork {
                 all.add(new Each(section, entry, input, workshop.resolve(input), workshop));
                 unmet.removeAll(workshop.met());
             } else {
-                findings.add(new TermFinding.NoSuchProcedure(entry.name().text(), Spelling.nearInAnyCase(entry.name().text(), beside()), entry.name().span()));
+                String text = entry.name().text();
+                Optional<String> apart = text.contains(",") ? Optional.of(text.replaceAll(",\\s*", "; ")) : Optional.empty();
+                findings.add(new TermFinding.NoSuchProcedure(text, apart, Spelling.nearInAnyCase(text, beside()), entry.name().span()));
             }
         }
         byDay.keySet().forEach(date -> lesson(section, all.stream().filter(e -> e.date().equals(date)).toList(), findings));

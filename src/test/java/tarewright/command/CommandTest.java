@@ -325,4 +325,20 @@ class CommandTest {
         assertNotEquals(first, run("proof", good, "--rehearse", "--seed", "2").out());
         assertTrue(first.contains("14 invented groups"), first);
     }
+
+    /** A term is no procedure with nine fields missing. */
+    @Test
+    void aTermThatIsCheckedAsAProcedureIsToldSo() throws IOException {
+        Said said = run("proof", file("term.md", "---\nterm: Spring 2041\nprocedures: small-hydrogen\n---\n\n```section Mon\ngroups: 3\n```\n"));
+        assertEquals(2, said.status());
+        assertTrue(said.err().contains("term.md` is a term") && said.err().contains("`--term`"), said.err());
+    }
+
+    @Test
+    void commasBetweenTheRoomsQuantitiesAreToldWithTheSemicolonThatBelongsThere() throws IOException {
+        Said said = run("proof", file("small-hydrogen.md", GOOD.replaceFirst("\nroom: .*\n", "\nroom: 23,5 °C, 99,5 kPa\n")));
+        assertEquals(1, said.status());
+        assertTrue(said.err().contains("`23,5 °C; 99,5 kPa`") || said.out().contains("`23,5 °C; 99,5 kPa`"), said.err() + said.out());
+        assertEquals(0, run("proof", file("small-hydrogen.md", GOOD.replaceFirst("\nroom: .*\n", "\nroom: 23,5 °C; 99,5 kPa\n"))).status());
+    }
 }

@@ -91,6 +91,13 @@ class TermTest {
         assertFalse(Files.exists(out.resolve("Mon-A/acid-in-a-descaler-safety.pdf")));
     }
 
+    @Test
+    void commasBetweenProceduresAreToldWithTheSemicolonsThatBelongThere() throws IOException {
+        Said said = print("---\nterm: Spring 2041\nprocedures: acid-in-a-descaler, heat-of-neutralisation\n---\n" + MON);
+        assertTrue(said.err().contains("semicolons between procedures: `acid-in-a-descaler; heat-of-neutralisation`"), said.err());
+        assertFalse(Files.exists(out.resolve("Mon-A")));
+    }
+
     /** Three groups: one key, three handouts, each on sheets of its own. */
     @Test
     void thePacketHoldsEveryCopyAndTheTableCountsThem() throws IOException {

@@ -1,8 +1,10 @@
 package tarewright.procedure.declare;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import tarewright.procedure.declare.Front.RoomFields;
 import tarewright.procedure.syntax.Fields;
 import tarewright.procedure.syntax.Fields.Piece;
@@ -12,6 +14,9 @@ import tarewright.quantity.Typed;
 
 /** Reads the front matter of a procedure. */
 final class FrontReader {
+    /** Between two quantities; that within a number has no space behind it. */
+    private static final Pattern COMMA = Pattern.compile(",\\s+");
+
     /** More groups, students or runs than any school has are a slip of the hand. */
     static final int MOST = 10_000;
 
@@ -87,7 +92,16 @@ final class FrontReader {
     }
 
     private static List<At<Typed>> taken(FieldReader reader, List<Piece> pieces) {
-        return pieces.stream().flatMap(p -> reader.quantity(p).stream()).toList();
+        List<At<Typed>> taken = new ArrayList<>();
+        for (Piece piece : pieces) {
+            String apart = COMMA.matcher(piece.text()).replaceAll("; ");
+            if (!apart.equals(piece.text())) {
+                reader.note(new DeclareFinding.BadShape("room", piece.text(), apart, piece.span()));
+            } else {
+                reader.quantity(piece).ifPresent(taken::add);
+            }
+        }
+        return taken;
     }
 
     /**

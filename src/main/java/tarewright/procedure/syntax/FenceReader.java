@@ -103,14 +103,22 @@ final class FenceReader {
                 : inside.read(type.text(), type.span(), Places.ofLines(source, firstLine, lines), lines);
     }
 
-    /** The lines between the fences up to one that looks like another opening fence; blank lines may be missing. */
+    /**
+     * The lines between the fences. Of a block whose closing fence was forgotten, those before the first blank one or another opening fence: what follows is no field of
+     * it, and is not told of line by line. A blank line may be missing among the lines.
+     */
     private List<Piece> content(FencedCodeBlock block) {
+        List<Piece> all = allContent(block);
+        boolean open = block.getClosingFenceLength() == null || all.stream().anyMatch(FenceReader::isOpeningFence);
         List<Piece> lines = new ArrayList<>();
-        for (Piece line : allContent(block)) {
-            if (isOpeningFence(line)) {
+        int next = source.lineAt(places.start(block.getSourceSpans().get(0))) + 1;
+        for (Piece line : all) {
+            boolean behindBlank = line.trimmed().text().isEmpty() || source.lineAt(line.span().start()) > next;
+            if (isOpeningFence(line) || open && behindBlank) {
                 break;
             }
             lines.add(line);
+            next = source.lineAt(line.span().start()) + 1;
         }
         return lines;
     }

@@ -69,6 +69,7 @@ class FindingsTest {
                         "{inner=liquid, outer=solid}"),
                 new Case("````‹key›¦text¦```«answer»¦value: x¦```¦````", "block-inside-block", "{inner=answer, outer=key}"),
                 new Case("Text¦¦«```caution»¦hazard: x", "fence-not-closed", "{fence=```}"),
+                new Case("«```caution»¦hazard: x¦¦1. Do this.¦2. Do that.¦", "fence-not-closed", "{fence=```}"),
                 new Case("1. x¦¦   «~~~~ text»¦   y¦¦z", "fence-not-closed", "{fence=~~~~}"),
                 new Case("1. x¦¦       ```«answer»¦       value: y¦       ```", "block-indented-too-far", "{type=answer}"),
                 new Case("Use «{»acid now", "brace-not-closed", "{}"),
