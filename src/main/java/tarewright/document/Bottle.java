@@ -2,6 +2,7 @@ package tarewright.document;
 
 import java.util.List;
 import java.util.Optional;
+import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.resolve.ResolvedQuantity;
 import tarewright.safety.AirEstimate;
 import tarewright.safety.Verdict;
@@ -24,5 +25,10 @@ record Bottle(List<Text> name, List<Text> strength, List<Text> formula, Verdict 
         strength = List.copyOf(strength);
         formula = List.copyOf(formula);
         uses = List.copyOf(uses);
+    }
+
+    /** An indicator is bought in a solvent that no procedure tells: its class is that of the dry dye in water, which says too little. */
+    boolean solventUnknown() {
+        return uses.stream().anyMatch(u -> u.block().role() == QuantityBlock.Role.INDICATOR && u.block().is(QuantityBlock.Kind.SOLUTION));
     }
 }

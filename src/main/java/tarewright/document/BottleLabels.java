@@ -72,7 +72,13 @@ final class BottleLabels {
         foot.add(keeps.map(k -> draft.say("label.use-by-keeps", "keeps", k)).orElseGet(() -> draft.say("label.use-by")));
         foot.add(draft.say("label.maker"));
         List<Text> detail = Typeset.joined(Stream.of(bottle.strength(), bottle.formula()).filter(d -> !d.isEmpty()).toList(), "; ");
-        return label(bottle.name(), detail, bottle.verdict(), v -> hazards.unknown(bottle), foot);
+        Piece.Label label = label(bottle.name(), detail, bottle.verdict(), v -> hazards.unknown(bottle), foot);
+        if (!bottle.solventUnknown()) {
+            return label;
+        }
+        List<String> statements = new ArrayList<>(List.of(draft.say("hazard.indicator")));
+        statements.addAll(bottle.verdict().harmless() ? List.of() : label.statements());
+        return new Piece.Label(label.name(), label.detail(), label.pictograms(), label.signalWord(), statements, label.foot(), false);
     }
 
     private Piece.Label stock(Stock stock) {

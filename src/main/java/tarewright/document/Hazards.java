@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tarewright.safety.NearLimit;
@@ -23,12 +24,15 @@ final class Hazards {
     /** One box, with its strength and its formula as details. @param more details of this document's own, such as an amount */
     Piece.Hazard box(Bottle bottle, List<Text> more, boolean remarks) {
         Verdict verdict = bottle.verdict();
-        List<String> statements = Stream.concat(verdict.statements().stream(), verdict.supplemental().stream())
-                .map(this::sentence).toList();
+        List<String> statements = new ArrayList<>(Stream.concat(verdict.statements().stream(), verdict.supplemental().stream())
+                .map(this::sentence).toList());
+        if (bottle.solventUnknown()) {
+            statements.add(0, draft.say("hazard.indicator"));
+        }
         List<Text> detail = Typeset.joined(Stream.of(bottle.strength(), bottle.formula(), more).filter(d -> !d.isEmpty())
                 .toList(), "; ");
         return new Piece.Hazard(bottle.name(), detail, verdict.pictograms(), signalWord(verdict), statements,
-                basis(bottle, remarks), verdict.known());
+                basis(bottle, remarks), verdict.known() && !bottle.solventUnknown());
     }
 
     String signalWord(Verdict verdict) {
@@ -48,7 +52,7 @@ final class Hazards {
         }
         if (remarks) {
             String key = !verdict.known() ? "hazard.basis-rest" : verdict.harmless() ? "hazard.basis-harmless" : "hazard.basis";
-            said.add(draft.say(key, "rules", draft.tables().phrase(verdict.ruleSet().title())));
+            Optional.of(key).filter(k -> !bottle.solventUnknown()).ifPresent(k -> said.add(draft.say(k, "rules", draft.tables().phrase(verdict.ruleSet().title()))));
             verdict.remarks().forEach(r -> said.add(remark(r, bottle)));
             if (!bottle.masked()) {
                 verdict.nearLimits().stream().filter(NearLimit::stricterTaken)
@@ -78,9 +82,19 @@ final class Hazards {
 
     /** The names of what is known and not classified, in one sentence; nothing if there is none. */
     List<Piece> harmless(List<Bottle> bottles) {
-        List<List<Text>> names = bottles.stream().filter(b -> b.verdict().harmless()).map(b -> b.strength().isEmpty() ? b.name()
-                : draft.compose("label.with-strength", Map.of("name", b.name(), "strength", b.strength()))).toList();
-        return names.isEmpty() ? List.of()
-                : List.of(new Piece.Paragraph(draft.compose("hazard.harmless", Map.of("names", Typeset.joined(names, "; ")))));
+        List<List<Text>> names = bottles.stream().filter(b -> b.verdict().harmless() && !b.solventUnknown()).map(this::named).toList();
+        List<List<Text>> indicators = bottles.stream().filter(b -> b.verdict().harmless() && b.solventUnknown()).map(this::named).toList();
+        List<List<Text>> said = new ArrayList<>();
+        if (!names.isEmpty()) {
+            said.add(draft.compose("hazard.harmless", Map.of("names", Typeset.joined(names, "; "))));
+        }
+        if (!indicators.isEmpty()) {
+            said.add(draft.compose("hazard.indicator-named", Map.of("names", Typeset.joined(indicators, "; "))));
+        }
+        return said.isEmpty() ? List.of() : List.of(new Piece.Paragraph(Typeset.joined(said, " ")));
+    }
+
+    private List<Text> named(Bottle bottle) {
+        return bottle.strength().isEmpty() ? bottle.name() : draft.compose("label.with-strength", Map.of("name", bottle.name(), "strength", bottle.strength()));
     }
 }

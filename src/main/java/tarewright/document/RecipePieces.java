@@ -42,7 +42,7 @@ final class RecipePieces {
     private static final int FIGURES_OF_RISE = 2;
     /** What is needed there and then; the panel has the rest. */
     private static final Set<String> WORN = Set.of("eye-protection", "splash-goggles", "dust-goggles", "face-shield", "gloves", "gloves-solvent", "laboratory-coat",
-            "hood", "ventilation", "no-dust", "no-students");
+            "hood", "ventilation", "no-flames", "no-dust", "no-students");
 
     private final Draft draft;
     private final Labels labels;
@@ -183,7 +183,7 @@ final class RecipePieces {
             for (Act act : acts) {
                 if (act instanceof Act.Take take) {
                     String with = take.delivery().name().toLowerCase(Locale.ROOT).replace('_', '-');
-                    say(steps, "recipe.take-" + with, Map.of("amount", quantity(take.amount()), "source", source));
+                    say(steps, "recipe.take-" + with + (step.source().fumes() ? "-fuming" : ""), Map.of("amount", quantity(take.amount()), "source", source));
                 } else if (act instanceof Act.Add add) {
                     boolean none = water < 0.005 * step.volume().value();
                     boolean stock = add.order() == Care.Order.STOCK_INTO_WATER;

@@ -34,7 +34,7 @@ final class Wall {
     private String word() {
         Optional<Verdict> strongest = bench.verdicts().stream().filter(v -> v.signalWord().isPresent())
                 .max(Comparator.comparing((Verdict v) -> v.signalWord().orElse(SignalWord.WARNING)));
-        boolean unknown = bench.verdicts().stream().anyMatch(v -> !v.known());
+        boolean unknown = bench.verdicts().stream().anyMatch(v -> !v.known()) || bench.bottles().stream().anyMatch(Bottle::solventUnknown);
         boolean harmless = bench.verdicts().stream().allMatch(Verdict::harmless);
         return strongest.map(hazards::signalWord).orElseGet(() -> draft.say(unknown ? "wall.unknown" : harmless ? "wall.none" : "wall.no-signal-word"));
     }
@@ -43,7 +43,7 @@ final class Wall {
         Map<String, List<String>> names = new TreeMap<>();
         for (Bottle bottle : bench.all()) {
             List<String> codes = new ArrayList<>(bottle.verdict().pictograms());
-            if (!bottle.verdict().known()) {
+            if (!bottle.verdict().known() || bottle.solventUnknown()) {
                 codes.add(UNKNOWN);
             }
             codes.forEach(c -> names.computeIfAbsent(c, k -> new ArrayList<>()).add(Plain.of(bottle.name())));

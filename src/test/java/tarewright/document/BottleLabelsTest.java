@@ -129,7 +129,9 @@ class BottleLabelsTest {
 
         assertEquals("WASTE: copper waste", Plain.of(labels.get(1).name()));
         assertEquals(codes(labels.get(0)), codes(labels.get(1)));
-        assertEquals(1, sheet(ACID.formatted("", "0.1 mol/L", "50 mL", "") + "\n```waste\ninto: the sink\n```\n").labels().size());
+        String poured = "\n```waste\ninto: the sink\n```\n";
+        assertEquals(1, sheet(ACID.replace("HCl", "NaCl").formatted("", "0.1 mol/L", "50 mL", "") + poured).labels().size());
+        assertEquals("WASTE: to be neutralised before the sink", Plain.of(sheet(ACID.formatted("", "0.1 mol/L", "50 mL", "") + poured).labels().get(1).name()));
     }
 
     @ParameterizedTest
@@ -161,5 +163,20 @@ class BottleLabelsTest {
         List<Piece.Label> labels = sheet(both).labels();
 
         assertEquals(List.of("H302", "H318", "H410"), codes(labels.get(labels.size() - 1)));
+    }
+
+    /** Phenolphthalein is sold in ethanol and in water with ethanol (common practice, no source): ethanol is H225 and H319 (Annex VI, 603-002-00-5, as corrected by suppliers). */
+    @Test
+    void anIndicatorWhoseSolventIsNotToldIsNeverNotClassified() {
+        String source = "---\ntitle: T\n---\n\n```solution drops\nsolute: phenolphthalein\nstrength: 0.1 % w/v\nvolume: 1 drop\nrole: indicator\n```\n\n1. Add {drops}.\n";
+        Piece.Label label = only(source);
+
+        assertTrue(label.statements().get(0).startsWith("Solvent not told."), label.toString());
+        assertFalse(label.known());
+        for (Sheet.Kind kind : List.of(Sheet.Kind.HANDOUT, Sheet.Kind.SAFETY, Sheet.Kind.PREP, Sheet.Kind.LABELS)) {
+            String text = Fixture.text(Fixture.sheet(kind, source));
+            assertFalse(text.contains("Not classified as hazardous"), kind + text);
+            assertTrue(text.toLowerCase(java.util.Locale.ROOT).contains("solvent"), kind + text);
+        }
     }
 }

@@ -164,7 +164,7 @@ class PrepSheetTest {
         throw new AssertionError(cubicMetres);
     }
 
-    /** The whole sheet as text, read through by a person when it changes. By hand: 0.37 × 1.1837 g/mL ÷ 36.458 g/mol = 12.01 mol/L; 2.0 × 250 ÷ 12.01 = 41.6 mL. */
+    /** The whole sheet as text, read through by a person when it changes. By hand: 0.37 × 1.1837 g/mL ÷ 36.458 g/mol = 12.01 mol/L; 2.0 × 250 ÷ 12.01 = 41.6 mL, in a cylinder with divisions of 0.5 mL 41.5 mL. */
     @Test
     void aSheetWithARecipeReadsSo() throws Exception {
         String sheet = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, ACID));

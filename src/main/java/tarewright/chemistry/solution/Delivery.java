@@ -39,6 +39,21 @@ public enum Delivery {
     /** Half a division over the amount, above which it is not measured well enough: a weighing or pipetting to 1 %. */
     public static final double COARSE = 0.01;
 
+    /** Cylinders of 10, 25, 50 and 100 mL. */
+    private static final List<Band> CYLINDERS = List.of(new Band(1000 * MILLILITRE, 10 * MILLILITRE), new Band(250 * MILLILITRE, 5 * MILLILITRE),
+            new Band(50 * MILLILITRE, MILLILITRE), new Band(25 * MILLILITRE, 0.5 * MILLILITRE), new Band(10 * MILLILITRE, 0.2 * MILLILITRE), new Band(0, 0.1 * MILLILITRE));
+    /** From here half a division of the smallest cylinder is no more than 1 %. */
+    private static final double LEAST_IN_CYLINDER = 5 * MILLILITRE;
+
+    /** What measures so much of a source: what fumes is not filled into a burette. */
+    static Delivery of(Figure amount, Source source) {
+        return inCylinder(amount, source) ? CYLINDER : of(amount);
+    }
+
+    private static boolean inCylinder(Figure amount, Source source) {
+        return source.fumes() && amount.value() >= LEAST_IN_CYLINDER * (1 - COARSE);
+    }
+
     /** What measures this mass or volume. */
     static Delivery of(Figure amount) {
         if (amount.dimension().equals(Dimension.MASS)) {
@@ -52,13 +67,24 @@ public enum Delivery {
 
     /** One division, in kg or m³, for an amount in the same. */
     static double division(Figure amount) {
-        List<Band> bands = amount.dimension().equals(Dimension.MASS) ? MASSES : VOLUMES;
+        return division(amount, amount.dimension().equals(Dimension.MASS) ? MASSES : VOLUMES);
+    }
+
+    private static double division(Figure amount, List<Band> bands) {
         return bands.stream().filter(band -> amount.value() >= band.from()).findFirst().orElse(bands.get(bands.size() - 1)).division();
+    }
+
+    /** The amount as it is set on the instrument for its source. */
+    static Figure set(Figure amount, Source source) {
+        return set(amount, source.symbol(), inCylinder(amount, source) ? division(amount, CYLINDERS) : division(amount));
     }
 
     /** The amount as it is set on its instrument. */
     static Figure set(Figure amount, Symbol symbol) {
-        double division = division(amount);
+        return set(amount, symbol, division(amount));
+    }
+
+    private static Figure set(Figure amount, Symbol symbol, double division) {
         int decimals = (int) Math.max(0, Math.ceil(-Math.log10(division / amount.unit().factor()) - 1e-9));
         return Figure.of(symbol, amount.unit(), new Step.Set(amount, new Rounding(Rounding.Direction.NEAREST, division), Reason.INSTRUMENT))
                 .uncertain(StandardUncertainty.rectangular(division / 2)).shownTo(decimals);

@@ -26,8 +26,8 @@ public record Preparation(Figure strength, Figure volume, Source source, Figure 
         Figure moles = Figure.of(Symbol.alone("n"), UsualUnits.of(Dimension.AMOUNT, strength.value() * volume.value()),
                 new Step.Product(1, List.of(new Power(strength, 1), new Power(volume, 1))));
         Figure exact = source.take(moles);
-        Figure taken = Delivery.set(exact, source.symbol());
-        return new Preparation(strength, volume, source, exact, taken, Delivery.of(taken),
+        Figure taken = Delivery.set(exact, source);
+        return new Preparation(strength, volume, source, exact, taken, Delivery.of(taken, source),
                 new AmountCheck(source.moles(taken), moles, Delivery.COARSE));
     }
 

@@ -26,6 +26,11 @@ public sealed interface Source {
     /** The amount concentration that cannot be passed by diluting it; none for a solid. */
     Optional<Figure> strongest();
 
+    /** Whether it gives off vapour that hurts: it is then measured in a cylinder in the hood, not from a burette. */
+    default boolean fumes() {
+        return false;
+    }
+
     /** The symbol of the mass or the volume that is taken. */
     default Symbol symbol() {
         return Symbol.ofName(this instanceof Solid ? "m" : "V", name());
@@ -70,13 +75,19 @@ public sealed interface Source {
      *
      * @param strength as it is stated
      * @param concentration that comes of it
+     * @param fumes whether it gives off vapour that hurts
      */
-    record Stock(String name, StockStrength strength, Figure concentration) implements Source {
+    record Stock(String name, StockStrength strength, Figure concentration, boolean fumes) implements Source {
         private static final Unit MILLILITRE = UsualUnits.of(Dimension.VOLUME, 0);
 
         /** A stock by its strength. */
         public static Stock of(String name, StockStrength strength) {
-            return new Stock(name, strength, strength.concentration(Symbol.ofName("c", name)));
+            return new Stock(name, strength, strength.concentration(Symbol.ofName("c", name)), false);
+        }
+
+        /** The same, known to give off vapour that hurts. */
+        public Stock fuming() {
+            return new Stock(name, strength, concentration, true);
         }
 
         @Override

@@ -3,6 +3,7 @@ package tarewright.procedure.recipe;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import tarewright.chemistry.CommercialStrength;
 import tarewright.chemistry.Formula;
@@ -13,8 +14,8 @@ import tarewright.chemistry.solution.StockStrength;
 import tarewright.derivation.Figure;
 import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.Matter;
-import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.QuantityBlock.Kind;
+import tarewright.procedure.declare.QuantityBlock;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.resolve.MolarMasses;
 import tarewright.procedure.resolve.Property;
@@ -109,8 +110,10 @@ final class Shelf {
                         Optional.of(bottle));
     }
 
-    private static Ingredient stock(Ingredient.Kind kind, String name, StockStrength strength, Formula formula, Optional<StockBlock> bottle) {
-        return new Ingredient(kind, Source.Stock.of(name, strength), formula, bottle);
+    private Ingredient stock(Ingredient.Kind kind, String name, StockStrength strength, Formula formula, Optional<StockBlock> bottle) {
+        Source.Stock stock = Source.Stock.of(name, strength);
+        OptionalDouble from = procedure.tables().practice().fumesFrom(formula.plain());
+        return new Ingredient(kind, from.isPresent() && stock.concentration().value() >= from.getAsDouble() ? stock.fuming() : stock, formula, bottle);
     }
 
     private Optional<Ingredient> ofSolid(Ingredient.Kind kind, String name, Formula formula, Optional<Figure> purity, Optional<StockBlock> bottle) {

@@ -285,4 +285,16 @@ class BenchworkTest {
         assertTrue(impure.strongest().isEmpty() && molar("1 mol/L").strongest().isPresent());
         assertEquals(Symbol.ofName("V", "stock"), molar("1 mol/L").symbol());
     }
+
+    /** Concentrated acid is not filled into a burette: from 5 mL on it is measured in a cylinder, to half a division of at most 1 % (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({"4.9 mL, GRADUATED_PIPETTE, 4.90", "5.33 mL, CYLINDER, 5.3", "8.33 mL, CYLINDER, 8.3", "20.0 mL, CYLINDER, 20.0", "33.3 mL, CYLINDER, 33.5", "83.3 mL, CYLINDER, 83"})
+    void whatFumesIsMeasuredInACylinder(String volume, Delivery delivery, String set) {
+        Source.Stock fuming = Source.Stock.of("acid", new StockStrength.Molar(Shelf.typed("12.0 mol/L"))).fuming();
+        Figure amount = Shelf.typed(volume);
+
+        assertEquals(delivery, Delivery.of(Delivery.set(amount, fuming), fuming));
+        assertEquals(Double.parseDouble(set) * 1e-6, Delivery.set(amount, fuming).value(), 1e-12);
+        assertEquals(amount.value(), Delivery.set(amount, fuming).value(), Delivery.COARSE * amount.value());
+    }
 }
