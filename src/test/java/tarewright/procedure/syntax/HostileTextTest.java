@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tarewright.finding.Found;
 import tarewright.text.SourceText;
 
@@ -120,5 +121,12 @@ class HostileTextTest {
             many.append('k').append(i).append(": v\n");
         }
         assertEquals(Limits.FIELDS, read(many + "---\n").value().front().all().size());
+    }
+
+    /** Found by the fuzzer: a declaration, which is raw HTML, with a backslash in it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"<!o see how \\--\nit goes\n-->", "Text <!o \\-- & &amp; x> more", "x <a title=\"\\*\"> y", "< a \\* b"})
+    void rawMarkupIsShownAsItStands(String text) {
+        PlacesLaw.holds(Reader.read(new SourceText("markup.md", text)));
     }
 }

@@ -108,7 +108,9 @@ final class PlacesLaw {
             // GFM 4.10: a bar in a cell is escaped whatever it stands in, and that escape is undone first of all.
             String stands = inCell ? span.text().replace("\\|", "|") : span.text();
             if (inline instanceof Inline.Words words) {
-                assertSays(words.text(), decoded(stands), span);
+                if (!holdsMarkup(words.text(), stands)) {
+                    assertSays(words.text(), decoded(stands), span);
+                }
                 assertTrue(!words.text().isEmpty());
             } else if (inline instanceof Inline.Reference reference) {
                 assertEquals('{', span.text().charAt(0));
@@ -119,6 +121,31 @@ final class PlacesLaw {
             }
             inlines(inline.inside(), span, inCell);
         }
+    }
+
+    /**
+     * CommonMark 6.6: in raw HTML, which is shown as it stands, a backslash and an entity are themselves. Where it begins and ends only the parser knows: behind a {@code <}
+     * each of them may have been kept or undone, and nothing else may differ.
+     */
+    private static boolean holdsMarkup(String says, String stands) {
+        int from = stands.indexOf('<');
+        if (from < 0) {
+            return false;
+        }
+        StringBuilder either = new StringBuilder(Pattern.quote(bare(decoded(stands.substring(0, from)))));
+        String rest = onOneLine(stands.substring(from));
+        Matcher escape = DECODED.matcher(rest);
+        int at = 0;
+        while (escape.find()) {
+            either.append(Pattern.quote(bare(rest.substring(at, escape.start())))).append("(?:").append(Pattern.quote(bare(escape.group()))).append('|')
+                    .append(Pattern.quote(bare(decoded(escape.group())))).append(')');
+            at = escape.end();
+        }
+        return Pattern.matches(either + Pattern.quote(bare(rest.substring(at))), bare(onOneLine(says)));
+    }
+
+    private static String bare(String text) {
+        return text.replaceAll("[ \t>]", "");
     }
 
     /**
