@@ -93,6 +93,7 @@ public final class InOneProcess {
     /** Pages a second of a whole term, printed again and again into fresh folders by the command itself. */
     private static void term(Path folder, String term, int times) throws IOException {
         double[] rates = new double[times];
+        long[] live = new long[times];
         int pages = 0;
         int documents = 0;
         for (int i = 0; i < times; i++) {
@@ -115,8 +116,18 @@ public final class InOneProcess {
                 }
             }
             rates[i] = pages / seconds;
+            live[i] = live();
+            System.err.printf(Locale.ROOT, "term %d: %.1f pages/s, %d MB live after it%n", i + 1, rates[i], live[i]);
         }
-        System.out.printf(Locale.ROOT, "%d documents, %d pages: first %.0f pages/s, last %.0f pages/s%n", documents, pages, rates[0], rates[times - 1]);
+        System.out.printf(Locale.ROOT, "%d documents, %d pages: first %.0f pages/s, last %.0f pages/s, live heap after the first %d MB, after the last %d MB%n",
+                documents, pages, rates[0], rates[times - 1], live[0], live[times - 1]);
+    }
+
+    /** What is held when nothing is being printed, in megabytes: the same after the first term and the last, or something grows. */
+    private static long live() {
+        System.gc();
+        Runtime memory = Runtime.getRuntime();
+        return (memory.totalMemory() - memory.freeMemory()) >> 20;
     }
 
     /** The same number of documents, pages and words by PDFBox alone: lines of words, one face in each file, on as many threads. */

@@ -1,31 +1,20 @@
 package tarewright.print;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.multipdf.PDFMergerUtility;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 
 /**
  * All documents of a section in one file, in the order in which they are copied, each as often as it is needed, with a bookmark for each. It stays a tagged file by PDF/UA-1 and PDF/A-2a,
  * and is the same bytes for the same documents.
  */
 public final class PacketPdf {
-    private static final String PRODUCER = "Tarewright";
-
     private PacketPdf() {
     }
 
@@ -60,31 +49,12 @@ public final class PacketPdf {
         if (parts.isEmpty()) {
             throw new IllegalArgumentException("a packet of nothing");
         }
-        try (PDDocument packet = Loader.loadPDF(parts.get(0).pdf())) {
-            PDFMergerUtility merger = new PDFMergerUtility();
-            List<Integer> starts = new ArrayList<>();
-            List<String> titles = new ArrayList<>();
+        try {
+            Packet packet = new Packet();
             for (Part part : parts) {
-                for (int copy = 0; copy < part.copies(); copy++) {
-                    boolean first = starts.isEmpty();
-                    starts.add(first ? 0 : packet.getNumberOfPages());
-                    titles.add(part.title());
-                    if (!first) {
-                        // All of it is copied into the packet, so it need not stay open: a packet holds a hundred of them.
-                        try (PDDocument document = Loader.loadPDF(part.pdf())) {
-                            merger.appendDocument(packet, document);
-                        }
-                    }
-                    if (doubleSided && (packet.getNumberOfPages() - starts.get(starts.size() - 1)) % 2 == 1) {
-                        blank(packet);
-                    }
-                }
+                packet.add(part, doubleSided);
             }
-            outline(packet, starts, titles);
-            Stamp.of(SafeXml.clean(title), PRODUCER, digest(title, parts, doubleSided)).put(packet);
-            ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 20);
-            packet.save(out, CompressParameters.DEFAULT_COMPRESSION);
-            return out.toByteArray();
+            return packet.bytes(title, digest(title, parts, doubleSided));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -97,33 +67,13 @@ public final class PacketPdf {
         }
     }
 
-    /** As large as the page before it, and nothing on it. */
-    private static void blank(PDDocument packet) {
-        PDRectangle size = packet.getPage(packet.getNumberOfPages() - 1).getMediaBox();
-        packet.addPage(new PDPage(new PDRectangle(size.getLowerLeftX(), size.getLowerLeftY(), size.getWidth(), size.getHeight())));
-    }
-
-    /** The documents' own bookmarks would number their headings through all copies; a packet is turned by document. */
-    private static void outline(PDDocument packet, List<Integer> starts, List<String> titles) {
-        PDDocumentOutline outline = new PDDocumentOutline();
-        for (int i = 0; i < starts.size(); i++) {
-            PDPageXYZDestination top = new PDPageXYZDestination();
-            top.setPage(packet.getPage(starts.get(i)));
-            PDOutlineItem item = new PDOutlineItem();
-            item.setTitle(titles.get(i));
-            item.setDestination(top);
-            outline.addLast(item);
-        }
-        packet.getDocumentCatalog().setDocumentOutline(outline);
-    }
-
     private static String digest(String title, List<Part> parts, boolean doubleSided) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             digest.update((title + doubleSided).getBytes(StandardCharsets.UTF_8));
             for (Part part : parts) {
                 digest.update((part.title() + part.copies()).getBytes(StandardCharsets.UTF_8));
-                digest.update(part.pdf());
+                digest.update(part.pdf);
             }
             return HexFormat.of().formatHex(digest.digest());
         } catch (NoSuchAlgorithmException e) {

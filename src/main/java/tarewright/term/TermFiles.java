@@ -90,12 +90,8 @@ public final class TermFiles {
             parts.add(new PacketPdf.Part(name, pdf, each.getValue()));
             copying.add(new Copying(section, name, PacketPdf.pages(pdf), each.getValue()));
         }
-        put(out.resolve(folder), folder + "-packet.pdf", joined(section, parts));
+        put(out.resolve(folder), folder + "-packet.pdf", PacketPdf.of(section, parts, true));
         return copying;
     }
 
-    /** One at a time: a packet is by far the largest thing that a print holds. */
-    private synchronized byte[] joined(String section, List<PacketPdf.Part> parts) {
-        return PacketPdf.of(section, parts, true);
-    }
 }

@@ -6,9 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -60,6 +65,26 @@ class PacketPdfTest {
         try (PDDocument packet = Loader.loadPDF(PacketPdf.of("Mon-A", parts(), false)); PDDocument handout = Loader.loadPDF(HANDOUT);
                 PDDocument other = Loader.loadPDF(OTHER)) {
             assertEquals(3 * handout.getNumberOfPages() + 2 * other.getNumberOfPages(), packet.getNumberOfPages());
+        }
+    }
+
+    /** A class of sixty must not need more memory or disk than one of six: pages are painted from one stream, and only tags are written for each copy. */
+    @Test
+    void copiesShareWhatIsPainted() throws Exception {
+        int one = PacketPdf.of("Mon-A", List.of(new Part("Handout", HANDOUT, 1)), true).length;
+        byte[] sixty = PacketPdf.of("Mon-A", List.of(new Part("Handout", HANDOUT, 60)), true);
+        assertTrue(sixty.length < one + 59 * one / 4, one + " bytes for one, " + sixty.length + " for sixty");
+        try (PDDocument packet = Loader.loadPDF(sixty); PDDocument handout = Loader.loadPDF(HANDOUT)) {
+            int pages = even(handout.getNumberOfPages());
+            assertEquals(60 * pages, packet.getNumberOfPages());
+            Set<Object> contents = Collections.newSetFromMap(new IdentityHashMap<>());
+            for (int copy = 0; copy < 60; copy++) {
+                PDPage first = packet.getPage(copy * pages);
+                contents.add(first.getCOSObject().getCOSStream(COSName.CONTENTS));
+                assertEquals(copy * handout.getNumberOfPages(), first.getStructParents());
+            }
+            assertEquals(1, contents.size());
+            assertEquals(text(handout, 1, handout.getNumberOfPages()), text(packet, 59 * pages + 1, 59 * pages + handout.getNumberOfPages()));
         }
     }
 
