@@ -60,7 +60,8 @@ class PanelSizesTest {
                 try (PDDocument document = Loader.loadPDF(panel.toFile())) {
                     List<TextPosition> letters = letters(document, 1);
                     String far = said(letters.stream().filter(l -> l.getYScale() * CAPITAL >= DISTANCE / 300).toList());
-                    assertTrue(far.contains("DANGER") || far.contains("WARNING") || far.contains("Nohazardclass") || far.contains("Sinclasedepeligro") || far.contains("HAZARDSNOTKNOWN"), panel + far);
+                    assertTrue(far.contains("DANGER") || far.contains("WARNING") || far.contains("Nohazardclass") || far.contains("Sinclasedepeligro") || far.contains("HAZARDSNOTKNOWN")
+                            || far.contains("PELIGROSNOCONOCIDOS"), panel + far);
                     assertTrue(far.contains("goggles") || far.contains("Eyeprotection") || far.contains("Gafas"), panel + far);
                     assertTrue(far.contains("Washhands") && far.contains("Nofood") || far.contains("Lavarselasmanos") && far.contains("Nicomer"), panel + " leaves equipment to the next page: " + far);
                     List<Rectangle2D> drawn = new Drawings(document.getPage(0)).found();

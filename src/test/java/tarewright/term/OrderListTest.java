@@ -94,8 +94,8 @@ class OrderListTest {
     }
 
     /**
-     * By hand: 8 groups take 220 mL, made as 250 mL with 41.60 mL of concentrated acid; 12 take 330 mL, made as 500 mL with 83.3 mL (cylinder: 83 mL).
-     * Together 41.60 + 41.60 + 83 = 166.2 mL; less 60 mL are 106.2 mL: two packs of 100 mL for 19.00. Zinc: 4.4 + 4.4 + 6.6 g, and a kilogram is there. Flasks: 24 for the largest;
+     * By hand: 8 groups take 220 mL, made as 250 mL with 41.6 mL (cylinder: 41.5 mL) of concentrated acid; 12 take 330 mL, made as 500 mL with 83.3 mL (cylinder: 83 mL).
+     * Together 41.5 + 41.5 + 83 = 166.0 mL; less 60 mL are 106.0 mL: two packs of 100 mL for 19.00. Zinc: 4.4 + 4.4 + 6.6 g, and a kilogram is there. Flasks: 24 for the largest;
      * papers 9 + 9 + 14.
      */
     @Test
@@ -103,9 +103,9 @@ class OrderListTest {
     void threeSections() {
         List<Need> needs = List.of(new Need("9a", acid(8), List.of(), COUNTRY.rules()), new Need("9b", acid(8), List.of(), COUNTRY.rules()), new Need("9c", acid(12), List.of(), COUNTRY.rules()));
         String sheet = text(Documents.order("Autumn", needs, "abcdefg", ""));
-        for (String line : List.of("| concentrated acid (37 % w/w) | 166.20 mL | 60 mL | «2 ×» | 100 mL | 19.00 EUR |",
+        for (String line : List.of("| concentrated acid (37 % w/w) | 166.0 mL | 60 mL | «2 ×» | 100 mL | 19.00 EUR |",
                 "| zinc granules | 15.4 g | 1 kg | «0 ×» | 250 g |  |", "In all, where a price is known: 19.00 EUR.",
-                "| concentrated acid (37 % w/w) | Acid from the bottle | 166.20 mL |", "| 9c | Acid from the bottle | hydrochloric acid (2.0 mol/L) | 500 mL |",
+                "| concentrated acid (37 % w/w) | Acid from the bottle | 166.0 mL |", "| 9c | Acid from the bottle | hydrochloric acid (2.0 mol/L) | 500 mL |",
                 "| conical flask | 24 |", "| filter paper (used up or kept) | 32 |")) {
             assertTrue(sheet.contains(line), line + "\n" + sheet);
         }
@@ -117,7 +117,7 @@ class OrderListTest {
         List<StockBlock> shelf = Resolver.resolve("shelf", Reader.read(new SourceText("shelf.md", ACID.replace("on hand: 60 mL", "on hand: 2.5 L"))).value(), Overrides.NONE,
                 Tables.load()).value().procedure().stocks();
         String sheet = text(Documents.order("Autumn", List.of(new Need("9a", acid(8), shelf, COUNTRY.rules())), "abcdefg", ""));
-        assertTrue(sheet.contains("| concentrated acid (37 % w/w) | 41.60 mL | 2.5 L | «0 ×» | 100 mL | 0.00 EUR |"), sheet);
+        assertTrue(sheet.contains("| concentrated acid (37 % w/w) | 41.5 mL | 2.5 L | «0 ×» | 100 mL | 0.00 EUR |"), sheet);
     }
 
     private static final List<Need> LIBRARY = library();

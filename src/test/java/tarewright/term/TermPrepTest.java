@@ -147,14 +147,14 @@ class TermPrepTest {
     }
 
     /**
-     * 100 mL of 2.0 mol/L from 37 % w/w at 1.18 g/mL, 11.98 mol/L: 16.70 mL, so 33.4 mL for two sections, 39.41 g at 1.18 g/mL: less than the 100 g on hand, and nothing is bought. Without density on the label
+     * 100 mL of 2.0 mol/L from 37 % w/w at 1.18 g/mL, 11.98 mol/L: 16.70 mL, 16.8 mL in a cylinder, so 33.6 mL for two sections, 39.65 g at 1.18 g/mL: less than the 100 g on hand, and nothing is bought. Without density on the label
      * volume cannot be held against mass.
      */
     @Test
     void whatIsMeasuredByVolumeIsHeldAgainstPacksByMass() {
         List<Need> needs = List.of(need("Mon", 8, "2041-02-04", ACID), need("Tue", 9, "2041-02-05", ACID));
         String order = PlainText.of(Documents.order("Spring", needs, "abcdefg", "")).replace('\u202F', ' ').replace('\u00A0', ' ');
-        assertTrue(order.contains("| concentrated acid (37 % w/w) | 39.41 g | 100 g | «0 ×» | 2.5 kg |"), order);
+        assertTrue(order.contains("| concentrated acid (37 % w/w) | 39.65 g | 100 g | «0 ×» | 2.5 kg |"), order);
         String without = ACID.replace("density: 1.18 g/mL\n", "");
         assertFalse(PlainText.of(Documents.order("Spring", List.of(need("Mon", 8, "2041-02-04", without)), "abcdefg", "")).contains("«0 ×» | 2.5"), order);
     }
