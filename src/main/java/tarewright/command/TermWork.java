@@ -22,14 +22,15 @@ import tarewright.procedure.declare.DeclarationReader;
 import tarewright.procedure.declare.DeclareFinding;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.Term;
-import tarewright.procedure.check.LessonChecks;
 import tarewright.procedure.prepare.Need;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.setting.DayValue;
 import tarewright.setting.Overrides;
+import tarewright.term.Lesson;
 import tarewright.term.Lot;
 import tarewright.term.Program;
 import tarewright.term.Sections;
+import tarewright.term.TermFinding;
 import tarewright.term.TermLot;
 import tarewright.text.Outside;
 import tarewright.text.Spelling;
@@ -172,19 +173,15 @@ final class TermWork {
                 : Optional.of(new DeclareFinding.DayValueInSeveral(value.of(), has, value.of() + " in " + has.get(0) + " is " + value.value(), value.name()));
     }
 
-    /** What must be kept apart of the procedures of one day; where no day of their own is told, it is said that they were taken for one lesson. */
+    /** The procedures of one day are one lesson. */
     private static void lesson(Term.Section section, List<Each> day, List<Finding> findings) {
         List<Each> sound = day.stream().filter(e -> !e.found().hasErrors()).toList();
         if (sound.size() < 2) {
             return;
         }
         Each first = sound.get(0);
-        List<Finding> apart = LessonChecks.run(sound.stream().map(e -> e.found().value()).toList(), first.workshop().country(first.input(), first.found().value()).rules());
-        findings.addAll(apart);
-        if (!apart.isEmpty() && sound.stream().anyMatch(e -> e.entry().date().isEmpty())) {
-            String example = sound.get(0).input().name() + " on 2041-02-04; " + sound.get(1).input().name() + " on 2041-02-11";
-            findings.add(new TermFinding.LessonAssumed(section.name(), example, section.at()));
-        }
+        Lesson together = new Lesson(section, sound.stream().map(e -> new Lesson.Part(e.found().value(), e.entry().date().isPresent())).toList());
+        findings.addAll(together.findings(first.workshop().country(first.input(), first.found().value()).rules()));
     }
 
     /** What is printed of one procedure for one section; only where it has no errors. */

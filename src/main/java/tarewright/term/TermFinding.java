@@ -1,4 +1,4 @@
-package tarewright.command;
+package tarewright.term;
 
 import java.util.List;
 import java.util.Optional;
@@ -7,7 +7,7 @@ import tarewright.finding.Severity;
 import tarewright.text.Span;
 
 /** What can be wrong with a term beside the files that it names. */
-sealed interface TermFinding extends Finding {
+public sealed interface TermFinding extends Finding {
     @Override
     default Severity severity() {
         return Severity.ERROR;
