@@ -52,7 +52,7 @@ final class OrderSheet {
         if (!order.things().isEmpty()) {
             pieces.add(draft.heading(2, "heading.order-things"));
             Grid grid = new Grid(draft, "order.things").words("expect.what").numbers("order.count");
-            order.things().forEach(t -> grid.row(Text.words(t.usedUp() ? draft.say("order.used-up", "item", t.words()) : t.words()), number(t.count())));
+            order.things().forEach(t -> grid.row(Text.words(t.usedUp() || t.kept() ? draft.say(t.usedUp() ? "order.used-up" : "order.kept", "item", t.words()) : t.words()), number(t.count())));
             pieces.addAll(grid.pieces());
         }
         return pieces;
@@ -101,7 +101,7 @@ final class OrderSheet {
         Grid grid = new Grid(draft, "").words("order.section", "order.procedure", "expect.what").numbers("prep.ready");
         for (Order.Part part : parts) {
             for (Provision provision : part.supplies().provisions()) {
-                grid.row(Text.words(part.section()), title(part.procedure()), new Labels(drafts.get(part)).label(provision.source().block()), shown(provision.ready()));
+                grid.row(Text.words(part.section()), title(part.procedure()), new Labels(drafts.get(part)).toMake(provision.source().block()), shown(provision.ready()));
             }
         }
         return grid.pieces();

@@ -279,6 +279,11 @@ final class PrepSheet implements Filling {
         waste.addAll(new LeftOvers(draft, draft.procedure(), rules).sentences());
         waste.add(List.of(draft.paragraph("waste.local-rules")));
         pieces.add(new Piece.Bullets(waste));
+        List<String> kept = supplies.equipment().stream().filter(e -> e.item().kept() && !e.item().usedUp())
+                .map(e -> draft.say("prep.counted", "item", e.item().words(), "count", e.total())).toList();
+        if (!kept.isEmpty()) {
+            pieces.add(draft.paragraph("prep.kept", "items", String.join("; ", kept)));
+        }
         List<List<List<Text>>> back = supplies.equipment().stream().filter(Equipment::comesBack)
                 .map(e -> List.of(Text.words(e.item().words()), Text.words(Integer.toString(e.total())), blank("prep.came-back"), blank("prep.washed")))
                 .toList();

@@ -13,6 +13,7 @@ import tarewright.chemistry.solution.Plan;
 import tarewright.derivation.Figure;
 import tarewright.procedure.bench.WasteContainer;
 import tarewright.procedure.prepare.Draw;
+import tarewright.procedure.prepare.FollowUp;
 import tarewright.procedure.prepare.MakeUp;
 import tarewright.procedure.prepare.Need;
 import tarewright.procedure.prepare.Order;
@@ -63,7 +64,7 @@ final class TermPrepSheet {
         plan.waste().forEach(w -> waste.row(draft.prose().of(w.said() ? w.into() : draft.say("waste.container." + w.into())), litres(w)));
         pieces.addAll(waste.under(2, "heading.term-waste"));
         Grid things = new Grid(draft, "order.things").words("expect.what").numbers("order.count");
-        plan.things().forEach(t -> things.row(Text.words(t.usedUp() ? draft.say("order.used-up", "item", t.words()) : t.words()),
+        plan.things().forEach(t -> things.row(Text.words(t.usedUp() || t.kept() ? draft.say(t.usedUp() ? "order.used-up" : "order.kept", "item", t.words()) : t.words()),
                 Text.words(Integer.toString(t.count()))));
         pieces.addAll(things.under(2, "heading.order-things"));
         return pieces;
@@ -87,6 +88,7 @@ final class TermPrepSheet {
             }
             add(days, day, new Doing("term.put-out", List.of(), whom(parts)));
             add(days, day, new Doing("term.after", List.of(), whom(parts)));
+            parts.forEach(p -> FollowUp.of(p, plan.parts()).ifPresent(f -> add(days, f.day().orElseThrow(), again(p, f))));
         });
         plan.makeUps().forEach(m -> m.on().ifPresent(on -> add(days, on, new Doing(m.onTheDay() ? "term.make-first" : "term.make", made(m), whom(parts(m))))));
         Grid grid = new Grid(draft, "").words("term.day", "term.do", "term.whom");
@@ -102,10 +104,17 @@ final class TermPrepSheet {
         return pieces;
     }
 
-    private static final List<String> ORDER = List.of("term.make-first", "term.put-out", "term.after", "term.make", "term.portion", "term.order");
+    private static final List<String> ORDER = List.of("term.make-first", "term.put-out", "term.again", "term.after", "term.make", "term.portion", "term.order");
 
     private static void add(Map<LocalDate, List<Doing>> days, LocalDate day, Doing doing) {
         days.computeIfAbsent(day, d -> new ArrayList<>()).add(doing);
+    }
+
+    /** A week later: what stood by until then, and what its steps take. */
+    private Doing again(Order.Part part, FollowUp later) {
+        List<List<Text>> needs = later.needs().stream().map(e -> Text.words(draft.say("prep.counted", "item", e.item().words(), "count", e.total()))).toList();
+        Map<String, List<Text>> named = Map.of("steps", Text.words(later.steps().stream().map(String::valueOf).collect(Collectors.joining(", "))), "things", Typeset.joined(needs, "; "));
+        return new Doing("term.again", draft.compose(later.steps().isEmpty() ? "term.kept-back" : needs.isEmpty() ? "term.again-bare" : "term.again-with", named), whom(List.of(part)));
     }
 
     private static LocalDate before(LocalDate day) {

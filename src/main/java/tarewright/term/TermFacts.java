@@ -42,7 +42,7 @@ final class TermFacts {
         Order order = Order.of(List.copyOf(recipes.keySet()));
         order.lines().forEach(all::line);
         all.sums(order);
-        order.things().forEach(t -> all.words("order", t.words() + (t.usedUp() ? ", used up or kept" : ""), "count", List.of(String.valueOf(t.count())), false));
+        order.things().forEach(t -> all.words("order", t.words() + (t.usedUp() ? ", used up" : t.kept() ? ", kept until the next lesson" : ""), "count", List.of(String.valueOf(t.count())), false));
         TermPlan plan = TermPlan.of(recipes, waste);
         plan.makeUps().forEach(all::makeUp);
         plan.waste().forEach(all::waste);

@@ -103,6 +103,7 @@ class PrepSheetTest {
     @Test
     void whatIsUsedUpOrKeptDoesNotComeBack() {
         String sheet = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, WORK));
+        assertTrue(sheet.contains("Kept until the next lesson, and counted then: "), sheet);
         String back = sheet.substring(sheet.indexOf("What comes back"));
         assertTrue(back.contains("| goggles | 42 |"), back);
         assertTrue(Stream.of("filter paper", "gloves", "pH strip").noneMatch(back::contains), back);

@@ -134,9 +134,23 @@ class TermPrepTest {
     @Test
     void glassIsCountedForTheLargestLessonAndWhatIsUsedUpForAll() {
         String after = sheet(need("Mon", 8, "2041-02-04", ACID), need("Tue", 9, "2041-02-05", ACID));
-        assertTrue(after.contains("| conical flask | 18 |") && after.contains("| filter paper (used up or kept) | 19 |"), after);
+        assertTrue(after.contains("| conical flask | 18 |") && after.contains("| filter paper (used up) | 19 |"), after);
         String together = sheet(need("Mon", 8, "2041-02-04", ACID), need("Mon", 8, "2041-02-04", ACID.replace("Acid and zinc", "Again")));
         assertTrue(together.contains("| conical flask | 32 |"), together);
+    }
+
+    /**
+     * Glasses that dry until next week: 8 + 9 of Monday's and Tuesday's classes stand at once, with 8 of the Monday after, when Monday's first are still needed and Tuesday's still dry: 25. Each class weighs
+     * a week later, at its own next lesson if it has one, and the balance stands there again.
+     */
+    @Test
+    void whatDriesUntilNextWeekIsCountedForAllClassesAtOnceAndPutOutAgain() {
+        String dries = ACID.replace("paper: filter", "glass: watch glass; one per group; kept\nbalance: balance; reads to 0.01 g; two per class\npaper: filter")
+                .replace("1. Put {metal} into {acid}.", "1. Put {metal} into {acid}.\n2. Leave it on the watch glass.\n3. Next week: weigh it.");
+        String sheet = sheet(need("Mon", 8, "2041-02-04", dries), need("Tue", 9, "2041-02-05", dries), need("Mon", 8, "2041-02-11", dries));
+        assertTrue(sheet.contains("| watch glass (kept until the next lesson) | 25 |") && sheet.contains("| balance | 2 |"), sheet);
+        assertTrue(sheet.contains("| Mon 2041-02-11 | Put out again, for step 3: watch glass × 8; balance × 2; and what was left to stand. | Acid and zinc (Mon) |"), sheet);
+        assertTrue(sheet.contains("| Tue 2041-02-12 | Put out again, for step 3: watch glass × 9; balance × 2;"), sheet);
     }
 
     /** The pots of 8 and 9 groups hold 10 mL each: 170 mL of waste in the one container that both name. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tarewright.derivation.Figure;
-import tarewright.procedure.declare.ApparatusItem;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.StockBlock.Price;
 import tarewright.quantity.Typed;
@@ -81,14 +80,17 @@ public record Order(List<Line> lines, List<Thing> things) {
         }
     }
 
-    /** @param usedUp whether it is used up or kept, so that each section needs its own */
-    public record Thing(String words, boolean usedUp, int count) {
+    /**
+     * @param usedUp whether it is used up, so that each section needs its own
+     * @param kept whether a class has it until its next lesson, so that several classes have theirs at once
+     */
+    public record Thing(String words, boolean usedUp, boolean kept, int count) {
     }
 
     public static Order of(List<Part> parts) {
         Map<String, List<Taken>> byKey = new LinkedHashMap<>();
         parts.forEach(p -> p.draws().stream().map(Packed::of).forEach(d -> byKey.computeIfAbsent(d.key(), k -> new ArrayList<>()).add(new Taken(p, d))));
-        return new Order(byKey.values().stream().map(Order::line).toList(), things(parts));
+        return new Order(byKey.values().stream().map(Order::line).toList(), Things.of(parts));
     }
 
     /** Of all packs to buy whose price is told, by currency. */
@@ -116,27 +118,5 @@ public record Order(List<Line> lines, List<Thing> things) {
     private static Optional<Packs> packs(StockBlock stock, Figure needed, double lacking) {
         return stock.pack().map(p -> p.value()).filter(p -> p.dimension().equals(needed.dimension()))
                 .map(p -> new Packs((long) Math.ceil(lacking / p.si() - SAME), p, stock.price().map(x -> x.value())));
-    }
-
-    /** What returns is washed for the next lesson, so the largest number of one lesson does; what is used up or kept is needed by each. */
-    private static List<Thing> things(List<Part> parts) {
-        Map<List<Object>, Map<String, Thing>> byLesson = new LinkedHashMap<>();
-        for (Part part : parts) {
-            Map<String, Thing> own = byLesson.computeIfAbsent(part.lesson(), k -> new LinkedHashMap<>());
-            for (Equipment each : part.supplies.equipment()) {
-                ApparatusItem item = each.item();
-                Thing thing = new Thing(item.words(), item.usedUp() || item.kept(), each.total());
-                own.merge(key(thing), thing, (a, b) -> new Thing(a.words, a.usedUp, a.count + b.count));
-            }
-        }
-        Map<String, Thing> all = new LinkedHashMap<>();
-        for (Map<String, Thing> own : byLesson.values()) {
-            own.forEach((key, thing) -> all.merge(key, thing, (a, b) -> new Thing(a.words, a.usedUp, a.usedUp ? a.count + b.count : Math.max(a.count, b.count))));
-        }
-        return List.copyOf(all.values());
-    }
-
-    private static String key(Thing thing) {
-        return thing.words.toLowerCase(java.util.Locale.ROOT) + thing.usedUp;
     }
 }
