@@ -152,8 +152,8 @@ class ChangesTermTest {
     }
 
     /**
-     * By hand: 37 % w/w of 1.18 g/mL and 36.46 g/mol are 11.97 mol/L. 0.50 mol/L in 500 mL takes 20.88 mL, in 250 mL 10.44 mL; 1.0 mol/L in 250 mL 20.88 mL, in 100 mL 8.35 mL (to 0.05 mL:
-     * 20.90, 10.45, 8.35). Less 10 mL on the shelf that is 21.35 mL, two packs of 20 mL, before, and 19.25 mL, one pack, now. Half the volume of acid is left as waste: the ribbon needs the same amount.
+     * By hand: 37 % w/w of 1.18 g/mL and 36.46 g/mol are 11.97 mol/L. 0.50 mol/L in 500 mL takes 20.88 mL, in 250 mL 10.44 mL; 1.0 mol/L in 250 mL 20.88 mL, in 100 mL 8.35 mL (on a cylinder to
+     * 0.2 mL, below 10 mL to 0.1 mL: 20.8, 10.4, 8.4). Less 10 mL on the shelf that is 21.2 mL, two packs of 20 mL, before, and 19.2 mL, one pack, now. Half the volume of acid is left as waste: the ribbon needs the same amount.
      */
     @Test
     void whatMovesInTheOrderListAndOnTheTermsPrepSheetIsToldOnceAndNothingElse() throws IOException {
@@ -167,18 +167,18 @@ class ChangesTermTest {
         change("hydrogen-from-magnesium", "strength: 0.50 mol/L", "strength: 1.0 mol/L");
         assertEquals("""
                 term, order list and prep sheet of the term:
-                  prep sheet of the term, acid of hydrogen-from-magnesium for Mon-A: strength 0.50 → 1.0 mol/L; needed 462 → 231 mL; take 20.90 mL in 500 mL → 20.90 mL in 250 mL
-                  prep sheet of the term, acid of hydrogen-from-magnesium for Tue: strength 0.50 → 1.0 mol/L; needed 192 → 99 mL; take 10.45 mL in 250 mL → 8.35 mL in 100 mL
-                  order list, concentrated hydrochloric acid: needed 31.35 → 29.25 mL; packs to buy 2 → 1; cost 62.80 → 31.40 EUR
+                  prep sheet of the term, acid of hydrogen-from-magnesium for Mon-A: strength 0.50 → 1.0 mol/L; needed 462 → 231 mL; take 20.8 mL in 500 mL → 20.8 mL in 250 mL
+                  prep sheet of the term, acid of hydrogen-from-magnesium for Tue: strength 0.50 → 1.0 mol/L; needed 192 → 99 mL; take 10.4 mL in 250 mL → 8.4 mL in 100 mL
+                  order list, concentrated hydrochloric acid: needed 31.2 → 29.2 mL; packs to buy 2 → 1; cost 62.80 → 31.40 EUR
                   order list: in all 62.80 → 31.40 EUR
                   prep sheet of the term, waste, dilute acid waste: about 0.59 → 0.30 L""", ofTheWhole(onTerm("changes").out()));
         Map<String, String> printed = files();
         assertEquals(0, onTerm("print").status());
         assertEquals("term, order list and prep sheet of the term: unchanged", ofTheWhole(onTerm("changes").out()));
         String order = paper(folder.resolve("out/term-order.pdf"));
-        assertTrue(order.contains("29.25 mL 10 mL 1 ×") && order.contains("31.40 EUR"), order);
+        assertTrue(order.contains("29.2 mL 10 mL 1 ×") && order.contains("31.40 EUR"), order);
         String prep = paper(folder.resolve("out/term-prep.pdf"));
-        assertTrue(prep.contains("231 mL") && prep.contains("99 mL") && prep.contains("8.35 mL") && prep.contains("0.30 L"), prep);
+        assertTrue(prep.contains("231 mL") && prep.contains("99 mL") && prep.contains("8.4 mL") && prep.contains("0.30 L"), prep);
         Map<String, String> after = files();
         assertTrue(java.util.stream.Stream.of("term-order.pdf", "term-prep.pdf", "manifest/term.json").noneMatch(f -> after.get(f).equals(printed.get(f))));
         assertEquals(0, onTerm("print").status());
