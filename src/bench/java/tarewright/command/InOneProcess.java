@@ -31,7 +31,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import tarewright.document.Documents;
 import tarewright.document.Sheet;
 import tarewright.finding.Found;
+import tarewright.print.Format;
 import tarewright.print.PdfPrinter;
+import tarewright.print.Presses;
 import tarewright.print.Templates;
 import tarewright.print.Xhtml;
 import tarewright.procedure.resolve.Resolved;
@@ -69,7 +71,7 @@ public final class InOneProcess {
         Files.createDirectories(file.getParent());
         Program program = Program.running();
         Printing printing = new Printing(folder.resolve("out"), program.build());
-        PdfPrinter printer = new PdfPrinter(Templates.over(Workshop.templates(input(file))));
+        Presses presses = Presses.begun(() -> new PdfPrinter(Templates.over(Workshop.templates(input(file)))));
         String digits = amount.split(" ")[0];
         double[] millis = new double[times];
         for (int i = 0; i < times; i++) {
@@ -79,7 +81,7 @@ public final class InOneProcess {
             long start = System.nanoTime();
             Workshop workshop = new Workshop(new Disk(), Overrides.NONE);
             Lot lot = workshop.lot(input(file), resolved(workshop, file), java.util.Set.copyOf(THREE), false, program);
-            int printed = printing.print(lot, printer).printed().size();
+            int printed = printing.print(lot, java.util.Set.of(Format.PDF), presses).printed().size();
             millis[i] = (System.nanoTime() - start) / 1e6;
             if (printed != THREE.size()) {
                 throw new IllegalStateException(printed + " documents");

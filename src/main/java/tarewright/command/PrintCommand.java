@@ -27,6 +27,7 @@ import tarewright.finding.Severity;
 import tarewright.print.BrokenTemplate;
 import tarewright.print.Format;
 import tarewright.print.PdfPrinter;
+import tarewright.print.Presses;
 import tarewright.print.Templates;
 import tarewright.procedure.declare.Term;
 import tarewright.procedure.resolve.Resolved;
@@ -141,7 +142,9 @@ final class PrintCommand implements Callable<Integer> {
         Program program = Program.running();
         Printing printing = new Printing(out, program.build());
         Table table = new Table();
-        Map<Path, PdfPrinter> printers = new LinkedHashMap<>();
+        Map<Path, Presses> presses = new LinkedHashMap<>();
+        // Typefaces take as long to read as a procedure, and need nothing of it.
+        inputs.stream().findFirst().ifPresent(i -> presses(presses, i));
         Progress progress = new Progress(err);
         boolean errors = false;
         int done = 0;
@@ -157,7 +160,7 @@ final class PrintCommand implements Callable<Integer> {
             }
             Lot lot = workshop.lot("", input, found, kinds, large, "", program, seed);
             List<Finding> seen = new ArrayList<>();
-            Optional<String> written = print(printing, lot, printers.computeIfAbsent(Workshop.templates(input), f -> new PdfPrinter(Templates.over(f))), err, seen);
+            Optional<String> written = print(printing, lot, presses(presses, input), err, seen);
             seen.forEach(f -> err.println(words.full(f)));
             errors |= written.isEmpty();
             table.row(input.name(), written.orElse(STAYS), written.isEmpty() ? 1 : 0, count(found, Severity.WARNING) + seen.size());
@@ -166,15 +169,19 @@ final class PrintCommand implements Callable<Integer> {
         return errors ? Main.ERRORS : Main.CLEAN;
     }
 
+    private static Presses presses(Map<Path, Presses> all, InputFile input) {
+        return all.computeIfAbsent(Workshop.templates(input), f -> Presses.begun(() -> new PdfPrinter(Templates.over(f))));
+    }
+
     /** The folder {@code procedures} here; where there is none, the procedures that travel with the program. */
     static Path usualInput(Disk disk) {
         return disk.isFolder(USUAL_INPUT) ? USUAL_INPUT : PackedProcedures.folder().orElse(USUAL_INPUT);
     }
 
     /** Every sheet is complete before the first file of the procedure is replaced. @param seen takes what only the laid-out pages show */
-    private Optional<String> print(Printing printing, Lot lot, PdfPrinter printer, PrintWriter err, List<Finding> seen) {
+    private Optional<String> print(Printing printing, Lot lot, Presses presses, PrintWriter err, List<Finding> seen) {
         try {
-            Printing.Outcome outcome = printing.print(lot, formats(lot.kinds()), printer);
+            Printing.Outcome outcome = printing.print(lot, formats(lot.kinds()), presses);
             outcome.printed().forEach(d -> Remarks.tell(lot, d, err));
             outcome.printed().stream().filter(d -> d.kind() == Sheet.Kind.HANDOUT && !d.large())
                     .forEach(d -> HandoutLong.of(lot.procedure(), d.printed().pages()).filter(f -> !seen.contains(f)).ifPresent(seen::add));

@@ -17,6 +17,7 @@ import tarewright.finding.Finding;
 import tarewright.print.EditablePrinter;
 import tarewright.print.Format;
 import tarewright.print.PdfPrinter;
+import tarewright.print.Presses;
 import tarewright.print.Printed;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.procedure.resolve.Version;
@@ -88,24 +89,31 @@ public record Lot(String folder, Resolved procedure, List<Finding> warnings, Cou
      * @throws tarewright.print.BrokenTemplate if a template in the person's own folder cannot be used
      */
     public List<LotDocument> print(PdfPrinter printer) {
-        return print(printer, Set.of(Format.PDF));
+        return print(Presses.of(printer), Set.of(Format.PDF));
     }
 
     /**
      * Every document in every format that is asked for: an editable copy of the handout alone; large print on paper alone, since a browser
      * sets the size of its letters itself.
      */
-    public List<LotDocument> print(PdfPrinter printer, Set<Format> formats) {
-        List<LotDocument> documents = new ArrayList<>();
+    public List<LotDocument> print(Presses presses, Set<Format> formats) {
+        List<Piece> pieces = new ArrayList<>();
         List<Sheet> sheets = new Documents(country).sheets(procedure, kinds, warnings, version, footer);
         for (Sheet sheet : large ? Documents.withLarge(sheets) : sheets) {
-            boolean isLarge = sheet.size() == Sheet.Size.LARGE;
-            String file = name() + "-" + LotDocument.word(sheet.kind(), sheet.letter()) + (isLarge ? "-large" : "") + ".";
-            for (Format format : new TreeSet<>(formats)) {
-                printed(sheet, format, printer).ifPresent(p -> documents.add(new LotDocument(sheet.kind(), sheet.letter(), isLarge, file + format.word(), p)));
-            }
+            new TreeSet<>(formats).forEach(format -> pieces.add(new Piece(sheet, format)));
         }
-        return documents;
+        return presses.each(pieces, this::document).stream().flatMap(Optional::stream).toList();
+    }
+
+    /** A document in one format. */
+    private record Piece(Sheet sheet, Format format) {
+    }
+
+    private Optional<LotDocument> document(PdfPrinter printer, Piece piece) {
+        Sheet sheet = piece.sheet();
+        boolean isLarge = sheet.size() == Sheet.Size.LARGE;
+        String file = name() + "-" + LotDocument.word(sheet.kind(), sheet.letter()) + (isLarge ? "-large" : "") + "." + piece.format().word();
+        return printed(sheet, piece.format(), printer).map(p -> new LotDocument(sheet.kind(), sheet.letter(), isLarge, file, p));
     }
 
     private static Optional<Printed> printed(Sheet sheet, Format format, PdfPrinter printer) {

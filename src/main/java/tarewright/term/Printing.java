@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import tarewright.document.Sheet;
 import tarewright.print.Format;
 import tarewright.print.PdfPrinter;
+import tarewright.print.Presses;
 import tarewright.term.LotRecord.FileRecord;
 
 /** Prints lots into an output folder: what is unchanged is left alone, what is not is replaced as a set. */
@@ -47,8 +48,13 @@ public final class Printing {
         return print(lot, Set.of(Format.PDF), printer);
     }
 
-    /** The same in these formats. A format that lies there already is printed with them, so that a page for a browser is never older than the paper. */
+    /** The same in these formats. */
     public Outcome print(Lot lot, Set<Format> wish, PdfPrinter printer) throws IOException {
+        return print(lot, wish, Presses.of(printer));
+    }
+
+    /** The same by several printers. A format that lies there already is printed with them, so that a page for a browser is never older than the paper. */
+    public Outcome print(Lot lot, Set<Format> wish, Presses presses) throws IOException {
         Path folder = out.resolve(lot.folder());
         FileSets sets = new FileSets(folder);
         sets.recover();
@@ -78,7 +84,7 @@ public final class Printing {
             return new Outcome(List.of(), unchanged);
         }
         boolean large = lot.large() || kindsBefore.contains(LARGE);
-        List<LotDocument> documents = lot.only(wanted, large).print(printer, formats);
+        List<LotDocument> documents = lot.only(wanted, large).print(presses, formats);
         Map<String, byte[]> files = new LinkedHashMap<>();
         Map<String, FileRecord> after = new TreeMap<>(before);
         after.values().removeIf(f -> wanted.stream().anyMatch(k -> k.word().equals(f.kind())));
