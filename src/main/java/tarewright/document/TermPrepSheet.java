@@ -1,5 +1,7 @@
 package tarewright.document;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -60,8 +62,8 @@ final class TermPrepSheet {
         pieces.addAll(classes.under(2, "heading.term-classes"));
         pieces.addAll(timeline());
         pieces.addAll(solutions());
-        Grid waste = new Grid(draft, "term.waste").words("term.container").numbers("term.volume");
-        plan.waste().forEach(w -> waste.row(draft.prose().of(w.said() ? w.into() : draft.say("waste.container." + w.into())), litres(w)));
+        Grid waste = new Grid(draft, "term.waste").words("term.container").numbers("term.volume").words("term.ph");
+        plan.waste().forEach(w -> waste.row(draft.prose().of(w.said() ? w.into() : draft.say("waste.container." + w.into())), litres(w), acidity(w)));
         pieces.addAll(waste.under(2, "heading.term-waste"));
         Grid things = new Grid(draft, "order.things").words("expect.what").numbers("order.count");
         plan.things().forEach(t -> things.row(Text.words(t.usedUp() || t.kept() ? draft.say(t.usedUp() ? "order.used-up" : "order.kept", "item", t.words()) : t.words()),
@@ -193,6 +195,16 @@ final class TermPrepSheet {
     private List<Text> day(Optional<LocalDate> day) {
         return Text.words(day.map(d -> draft.say("day.with", "weekday", draft.say("day." + d.getDayOfWeek().getValue()), "date",
                 Dates.printed(d.toString(), draft.procedure().setting().language()))).orElseGet(() -> draft.say("term.not-told")));
+    }
+
+    /** Outward to a tenth, so that nothing is milder on paper. */
+    private List<Text> acidity(TermPlan.Waste waste) {
+        if (waste.acidity().isEmpty()) {
+            return Text.words(draft.say("term.ph-unknown"));
+        }
+        String lowest = draft.numbers().localised(BigDecimal.valueOf(waste.acidity().get().lowest()).setScale(1, RoundingMode.FLOOR).toPlainString());
+        String highest = draft.numbers().localised(BigDecimal.valueOf(waste.acidity().get().highest()).setScale(1, RoundingMode.CEILING).toPlainString());
+        return Text.words(draft.say(waste.untested() > 0 ? "term.ph-partly" : "term.ph-from", "lowest", lowest, "highest", highest));
     }
 
     private List<Text> litres(TermPlan.Waste waste) {

@@ -158,6 +158,7 @@ class TermPrepTest {
     void wasteIsSummedByContainer() {
         String sheet = sheet(need("Mon", 8, "2041-02-04", ACID), need("Tue", 9, "2041-02-05", ACID));
         assertTrue(sheet.contains("| dilute acid waste | 0.17 L |"), sheet);
+        assertTrue(sheet.contains("pour none into another, and none into the sink, before it is neutral") && sheet.contains("| pH of what goes in |"), sheet);
     }
 
     /**

@@ -39,7 +39,7 @@ public record FollowUp(Optional<LocalDate> day, List<Integer> steps, List<Equipm
         List<Integer> steps = new ArrayList<>();
         Set<String> words = new HashSet<>();
         later(part.supplies().procedure().procedure().source().body(), steps, words);
-        List<Equipment> needs = part.supplies().equipment().stream().filter(e -> e.item().kept() || named(e.item(), words) || words.stream().anyMatch(WEIGHING::contains) && weighs(e.item())).toList();
+        List<Equipment> needs = part.supplies().equipment().stream().filter(e -> e.item().kept() || named(e.item(), words) && !gone(e) || words.stream().anyMatch(WEIGHING::contains) && weighs(e.item())).toList();
         boolean anything = !steps.isEmpty() || needs.stream().anyMatch(e -> e.item().kept());
         return anything ? Optional.of(new FollowUp(part.day().map(d -> next(part, d, all)), steps, needs)) : Optional.empty();
     }
@@ -81,6 +81,11 @@ public record FollowUp(Optional<LocalDate> day, List<Integer> steps, List<Equipm
     private static Set<String> words(String text) {
         return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")).map(w -> w.length() > 3 && w.endsWith("s") ? w.substring(0, w.length() - 1) : w)
                 .filter(w -> !w.isEmpty()).collect(Collectors.toSet());
+    }
+
+    /** The one that each group had is used up by then: a paper with chalk on it is not put out again. */
+    private static boolean gone(Equipment thing) {
+        return thing.item().usedUp() && thing.onTray() == 1;
     }
 
     /** By its name, or by the last word before a comma: a watch glass is a glass. */

@@ -33,8 +33,10 @@ public record TermPlan(List<Order.Part> parts, List<MakeUp> makeUps, List<Order.
      * @param into the name of the container; {@code said} whether it is the author's
      * @param litres together, of those parts of which it is known
      * @param unknown parts of which it is not
+     * @param acidity from the sourest that any class puts in to the most alkaline; empty where none is known
+     * @param untested how many classes put in something whose pH is not known
      */
-    public record Waste(String into, boolean said, double litres, int unknown) {
+    public record Waste(String into, boolean said, double litres, int unknown, Optional<WasteContainer.PutIn> acidity, int untested) {
     }
 
     /** @param recipes of each part @param waste of each part */
@@ -65,9 +67,21 @@ public record TermPlan(List<Order.Part> parts, List<MakeUp> makeUps, List<Order.
         Map<String, Waste> byContainer = new LinkedHashMap<>();
         for (WasteContainer each : all) {
             Optional<Double> litres = each.volume().map(v -> v.value() * 1000);
-            Waste own = new Waste(each.into(), each.said(), litres.orElse(0.0), litres.isPresent() ? 0 : 1);
-            byContainer.merge(each.said() + each.into(), own, (a, b) -> new Waste(a.into, a.said, a.litres + b.litres, a.unknown + b.unknown));
+            Optional<WasteContainer.PutIn> acidity = acidity(each);
+            Waste own = new Waste(each.into(), each.said(), litres.orElse(0.0), litres.isPresent() ? 0 : 1, acidity, acidity.isPresent() ? 0 : 1);
+            byContainer.merge(each.said() + each.into(), own, (a, b) -> new Waste(a.into, a.said, a.litres + b.litres, a.unknown + b.unknown, wider(a.acidity, b.acidity), a.untested + b.untested));
         }
         return List.copyOf(byContainer.values());
+    }
+
+    /** Of what is put in and of all of it together. */
+    private static Optional<WasteContainer.PutIn> acidity(WasteContainer each) {
+        Optional<WasteContainer.PutIn> together = each.pH().isPresent() ? Optional.of(new WasteContainer.PutIn(each.pH().getAsDouble(), each.pH().getAsDouble())) : Optional.empty();
+        return wider(each.putIn(), together);
+    }
+
+    private static Optional<WasteContainer.PutIn> wider(Optional<WasteContainer.PutIn> one, Optional<WasteContainer.PutIn> other) {
+        return one.isEmpty() ? other : other.isEmpty() ? one : Optional.of(new WasteContainer.PutIn(Math.min(one.get().lowest(), other.get().lowest()),
+                Math.max(one.get().highest(), other.get().highest())));
     }
 }
