@@ -57,6 +57,7 @@ final class BottleLabels {
         Stock.of(draft.procedure(), rules).stream().map(this::stock).forEach(labels::add);
         Disposal disposal = Disposal.of(draft, whole, rules);
         disposal.jars().stream().flatMap(this::waste).forEach(labels::add);
+        disposal.made(draft, bench).forEach((into, verdict) -> labels.add(waste(into, List.of(), verdict, List.of())));
         disposal.bottles(draft, rules).stream().map(this::neutraliser).forEach(labels::add);
         Piece.LabelGrid grid = new Piece.LabelGrid(paper.columns(), paper.rows(), paper.marginTop(), paper.marginLeft());
         return labels.isEmpty() ? List.of() : List.of(new Piece.Labels(grid, labels));
@@ -104,9 +105,7 @@ final class BottleLabels {
     }
 
     private Piece.Label waste(WasteContainer container, String into) {
-        List<Text> name = draft.compose("label.waste", Map.of("into", draft.prose().of(into)));
-        List<List<Text>> detail = new ArrayList<>(List.of(Text.words(draft.say("label.waste-of", "title", draft.procedure().procedure().front().title().map(t -> t.value())
-                .orElse(draft.procedure().name())))));
+        List<List<Text>> detail = new ArrayList<>();
         if (container.falselyNeutral()) {
             detail.add(List.of(new Text.Strong(Text.words(draft.say("waste.not-neutral")))));
         }
@@ -118,6 +117,15 @@ final class BottleLabels {
         if (container.worst().isEmpty()) {
             foot.add(draft.say("label.ph-unknown"));
         }
+        return waste(into, detail, hazards, foot);
+    }
+
+    private Piece.Label waste(String into, List<List<Text>> more, Verdict hazards, List<String> why) {
+        List<Text> name = draft.compose("label.waste", Map.of("into", draft.prose().of(into)));
+        List<List<Text>> detail = new ArrayList<>(List.of(Text.words(draft.say("label.waste-of", "title", draft.procedure().procedure().front().title().map(t -> t.value())
+                .orElse(draft.procedure().name())))));
+        detail.addAll(more);
+        List<String> foot = new ArrayList<>(why);
         foot.addAll(List.of(draft.say("label.begun"), draft.say("label.maker"), draft.say("waste.local-rules")));
         return label(name, Typeset.joined(detail, "; "), hazards, v -> unknown(v, Plain.of(name)), foot);
     }

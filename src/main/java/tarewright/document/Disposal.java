@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tarewright.procedure.bench.WasteContainer;
+import tarewright.procedure.declare.Notes.WasteBlock;
 import tarewright.procedure.resolve.Resolved;
 import tarewright.quantity.Digits;
 import tarewright.quantity.Dimension;
@@ -58,14 +59,28 @@ record Disposal(List<WasteContainer> containers) {
         return Stream.of(into.split(";")).map(String::strip).filter(n -> !n.isEmpty()).toList();
     }
 
+    /** Where the author sends what is made, by itself, such as a solid on its filter: what it is classified as, by the author's words. */
+    Map<String, Verdict> made(Draft draft, Bench bench) {
+        Map<String, Verdict> all = new LinkedHashMap<>();
+        for (WasteBlock block : draft.procedure().procedure().wastes()) {
+            boolean told = block.into().isBlank() || WasteContainer.isDrain(block.into()) || containers.stream().anyMatch(c -> c.into().equals(block.into()));
+            if (!told) {
+                bench.made().stream().filter(m -> block.of().filter(o -> m.uses().stream().anyMatch(u -> u.name().equals(o.value()))).isPresent()).findFirst()
+                        .ifPresent(m -> all.putIfAbsent(block.into(), m.verdict()));
+            }
+        }
+        return all;
+    }
+
     /** Each vessel with how many of them hold what the class leaves, then what neutralises and what tests. */
-    List<Map.Entry<String, String>> frontBench(Draft draft, Rulebook rules) {
+    List<Map.Entry<String, String>> frontBench(Draft draft, Bench bench, Rulebook rules) {
         List<Map.Entry<String, String>> rows = new ArrayList<>();
         for (WasteContainer jar : jars()) {
             List<String> names = names(jar, draft);
             rows.add(jar(jar, names.get(0), draft));
             names.stream().skip(1).forEach(name -> rows.add(Map.entry(draft.say("prep.waste-jar", "into", name), "1")));
         }
+        made(draft, bench).keySet().forEach(into -> rows.add(Map.entry(draft.say("prep.waste-jar", "into", into), "1")));
         neutralisers(draft, rules).forEach((with, recipes) -> rows.add(Map.entry(draft.say("prep.neutraliser", "substance", with), amount(recipes, draft))));
         if (tested()) {
             rows.add(Map.entry(draft.say("prep.ph-paper"), "1"));

@@ -1,6 +1,7 @@
 package tarewright.document;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import tarewright.procedure.bench.BenchSafety;
 import tarewright.procedure.bench.OwnSolutions;
 import tarewright.procedure.bench.Stock;
 import tarewright.procedure.declare.AnswerBlock;
+import tarewright.procedure.declare.At;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.prepare.BalanceQueue;
 import tarewright.procedure.prepare.Draw;
@@ -22,11 +24,13 @@ import tarewright.procedure.recipe.Recipes;
 import tarewright.procedure.resolve.RinseAndFill;
 import tarewright.procedure.syntax.Part;
 import tarewright.procedure.syntax.TypedBlock;
+import tarewright.quantity.Dimension;
 import tarewright.safety.Rulebook;
 import tarewright.safety.Statement;
 import tarewright.safety.Verdict;
 import tarewright.setting.Setting;
 import tarewright.wording.Dates;
+import tarewright.wording.Numbers;
 
 /**
  * The technician's sheet, in the order of the work: the week before, the day before, the day, afterwards. It is open: what the students find out
@@ -229,7 +233,7 @@ final class PrepSheet implements Filling {
     }
 
     private static boolean isVolume(Provision provision) {
-        return provision.each().dimension().equals(tarewright.quantity.Dimension.VOLUME);
+        return provision.each().dimension().equals(Dimension.VOLUME);
     }
 
     // --- the day
@@ -244,7 +248,7 @@ final class PrepSheet implements Filling {
         Grid shared = new Grid(draft, "prep.shared").words("expect.what").numbers("prep.for-class");
         Grid front = new Grid(draft, "prep.front").words("expect.what").numbers("prep.for-class");
         for (Equipment thing : supplies.equipment()) {
-            List<Text> words = Text.words(thing.item().words());
+            List<Text> words = Text.words(item(thing));
             List<Text> total = Text.words(Integer.toString(thing.total()));
             switch (thing.place()) {
                 case TRAY -> tray.row(words, Text.words(Integer.toString(thing.onTray())), total);
@@ -254,7 +258,7 @@ final class PrepSheet implements Filling {
             }
         }
         new Wear(draft, bench, rules).missing().forEach(m -> front.row(Text.words(m.getKey()), Text.words(m.getValue().toString())));
-        disposal.frontBench(draft, rules).forEach(r -> front.row(Text.words(r.getKey()), Text.words(r.getValue())));
+        disposal.frontBench(draft, bench, rules).forEach(r -> front.row(Text.words(r.getKey()), Text.words(r.getValue())));
         pieces.add(new Piece.Steps(1, List.of(step("prep.put-on-trays"))));
         pieces.addAll(tray.pieces());
         pieces.addAll(shared.pieces());
@@ -265,7 +269,7 @@ final class PrepSheet implements Filling {
 
     private Piece queue(BalanceQueue queue) {
         return draft.paragraph(queue.balances() == 1 ? "prep.queue-one" : "prep.queue", "balances", queue.balances(), "item", queue.item().words(),
-                "time", draft.numbers().printed(queue.time().shownTo(0)), "weighings", queue.weighings(), "one",
+                "time", draft.numbers().printed(queue.time().shownTo(0)), "often", queue.weighings() == 1 ? draft.say("prep.once") : draft.say("prep.often", "times", queue.weighings()), "one",
                 draft.numbers().printed(queue.oneWeighing()));
     }
 
@@ -284,18 +288,40 @@ final class PrepSheet implements Filling {
         if (!kept.isEmpty()) {
             pieces.add(draft.paragraph("prep.kept", "items", String.join("; ", kept)));
         }
-        List<List<List<Text>>> back = supplies.equipment().stream().filter(Equipment::comesBack)
-                .map(e -> List.of(Text.words(e.item().words()), Text.words(Integer.toString(e.total())), blank("prep.came-back"), blank("prep.washed")))
-                .toList();
+        List<List<List<Text>>> back = new ArrayList<>();
+        supplies.equipment().stream().filter(Equipment::comesBack).forEach(e -> back.add(returned(item(e), e.total())));
+        containers().forEach((container, count) -> back.add(returned(container, count)));
         if (!back.isEmpty()) {
             pieces.add(new Piece.Table(Text.words(draft.say("prep.returns")), heads("expect.what", "prep.put-out", "prep.came-back", "prep.washed"),
                     back, List.of(false, true, false, false), true, Piece.Use.READ));
         }
-        pieces.add(new Piece.Steps(1, List.of(step("prep.put-away"), step("prep.write-back"))));
+        pieces.add(new Piece.Steps(1, List.of(step("prep.unused"), step("prep.put-away"), step("prep.write-back"))));
         return pieces;
     }
 
+    private List<List<Text>> returned(String what, int count) {
+        return List.of(Text.words(what), Text.words(Integer.toString(count)), blank("prep.came-back"), blank("prep.washed"));
+    }
+
+    /** The bottles and vials of the groups, those alike together; what is dropped out of a bottle that is put out as it is does not count. */
+    private Map<String, Integer> containers() {
+        Map<String, Integer> all = new LinkedHashMap<>();
+        for (Provision provision : supplies.provisions()) {
+            if (!isDrops(provision) && !provision.varies()) {
+                all.merge(Plain.of(container(provision, provision.bottle())), draft.procedure().setting().groups(), Integer::sum);
+            }
+            provision.dealt().stream().filter(d -> !isDrops(provision)).forEach(d -> all.merge(Plain.of(container(provision, d.bottle())), d.groups().size(), Integer::sum));
+        }
+        return all;
+    }
+
     // --- words
+
+    /** A balance with how fine it is read: the term has others too. */
+    private String item(Equipment thing) {
+        return thing.item().readsTo().map(At::value).filter(t -> t.unit().dimension().equals(Dimension.MASS)).map(t -> draft.say("prep.reads-to", "item", thing.item().words(),
+                "division", Numbers.withUnit(draft.numbers().localised(t.number()), t.unit()))).orElse(thing.item().words());
+    }
 
     /** As on the bottle, and what is in it where the bottle does not say. */
     private List<Text> name(Provision provision) {

@@ -93,7 +93,7 @@ class PrepSheetTest {
     @ValueSource(strings = {"14 groups of 3; 2 runs each; 15 % to spare",
         "| hydrochloric acid (1.0 mol/L) | 25.0 mL | 402.5 mL | «500 mL» |", "| magnesium | 0.100 g | 1.610 g | «1.7 g» |",
         "| hydrochloric acid (1.0 mol/L) | 28 mL | 14 | bottle, 50 mL |", "filter paper\u00A0×\u00A065; gloves, pair\u00A0×\u00A097", "| goggles | 3 | 42 |",
-        "| water bath (1 for 4 groups) | 4 |", "| balance | 2 |", "about 21 min in all, if each group weighs 2 times and one weighing takes 90 s",
+        "| water bath (1 for 4 groups) | 4 |", "| balance, reads to 0.001 g | 2 |", "about 21 min in all, if each group weighs 2 times and one weighing takes 90 s",
         "Make up 402.5 mL.", "Put what is left after the reaction into: dilute acid waste.", "H228"})
     void holds(String line) {
         String sheet = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, WORK));
@@ -106,6 +106,8 @@ class PrepSheetTest {
         assertTrue(sheet.contains("Kept until the next lesson, and counted then: "), sheet);
         String back = sheet.substring(sheet.indexOf("What comes back"));
         assertTrue(back.contains("| goggles | 42 |"), back);
+        assertTrue(back.contains("| bottle, 50 mL | 14 |") && back.contains("| vial or jar with a lid | 14 |"), back);
+        assertTrue(back.contains("Pour nothing unused back into a stock bottle."), back);
         assertTrue(Stream.of("filter paper", "gloves", "pH strip").noneMatch(back::contains), back);
     }
 

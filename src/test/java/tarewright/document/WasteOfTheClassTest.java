@@ -163,7 +163,16 @@ class WasteOfTheClassTest {
     void whatIsNeutralGoesDownTheSinkAndNothingIsPutOutForIt() {
         String prep = Fixture.text(Fixture.sheet(Sheet.Kind.PREP, TWO.formatted("0.50 mol/L", "0.50 mol/L", "the sink")));
 
-        assertFalse(prep.contains("waste jar"), prep);
+        assertFalse(prep.contains("| waste jar"), prep);
         assertFalse(prep.contains("pH paper |"), prep);
+    }
+
+    /** The solid that the author sends somewhere by itself has a jar and a label too. */
+    @Test
+    void theSolidThatIsKeptApartHasItsOwnJar() throws Exception {
+        String source = Files.readString(Path.of("procedures/turning-point-of-chalk.md"));
+
+        assertTrue(Fixture.text(Fixture.sheet(Sheet.Kind.PREP, source)).contains("| waste jar: solid waste | 1 |"));
+        assertEquals(List.of("WASTE: aqueous salts", "WASTE: solid waste"), waste(source).stream().map(l -> Plain.of(l.name())).toList());
     }
 }
