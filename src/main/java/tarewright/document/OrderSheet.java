@@ -61,10 +61,15 @@ final class OrderSheet {
     private List<Piece> toBuy() {
         Grid grid = new Grid(draft, "").words("expect.what").numbers("order.needed", "order.on-hand", "order.buy").words("order.pack").numbers("order.cost");
         for (Order.Line line : order.lines()) {
-            grid.row(name(line), shown(line.needed()), line.onHand().map(this::shown).orElseGet(this::blank), buy(line),
+            grid.row(name(line), needed(line), line.onHand().map(this::shown).orElseGet(this::blank), buy(line),
                     line.packs().map(p -> Text.words(pack(p.pack()))).orElse(List.of()), cost(line));
         }
         return grid.pieces();
+    }
+
+    private List<Text> needed(Order.Line line) {
+        return line.ofDrops().map(ml -> Text.words(draft.say("order.drops", "drops", draft.numbers().printed(line.needed()), "volume", draft.numbers().printed(ml))))
+                .orElseGet(() -> shown(line.needed()));
     }
 
     private List<Text> buy(Order.Line line) {

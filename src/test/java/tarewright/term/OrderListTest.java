@@ -136,7 +136,7 @@ class OrderListTest {
 
     /** What is taken, in bold, in either table of a prep sheet: name, number, unit. */
     private static final Pattern TAKEN = Pattern.compile("\\| (.+?) \\| (?:[^«]+ \\| )?«([0-9.]+) ([^»]+)» \\| .*");
-    private static final Pattern NEEDED = Pattern.compile("\\| (.+?) \\| ([0-9.]+) (\\S+) \\| .*");
+    private static final Pattern NEEDED = Pattern.compile("\\| (.+?) \\| ([0-9.]+) (\\S+)(?: \\([0-9.]+ m?L\\))? \\| .*");
     private static final Map<String, Double> UNITS = Map.of("g", 1.0, "mg", 1e-3, "kg", 1e3, "mL", 1.0, "L", 1e3, "mm", 1.0, "drops", 1.0);
 
     private static void add(String table, Pattern row, Map<String, Double> sums, String unlessMade) {

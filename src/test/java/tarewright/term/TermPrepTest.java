@@ -173,4 +173,12 @@ class TermPrepTest {
         String without = ACID.replace("density: 1.18 g/mL\n", "");
         assertFalse(PlainText.of(Documents.order("Spring", List.of(need("Mon", 8, "2041-02-04", without)), "abcdefg", "")).contains("«0 ×» | 2.5"), order);
     }
+
+    /** 8 groups take 3 drops each, 27 with a tenth to spare, 27 or more got ready; at 0.05 mL a drop (common practice, no source) that is two millilitres to have. */
+    @Test
+    void dropsAreOrderedInMillilitresToo() {
+        String drops = ACID.replace("volume: 10 mL\n", "volume: 3 drops\n").replace("made from: concentrated acid\nkeeps: one week\n", "role: indicator\n");
+        String order = PlainText.of(Documents.order("Spring", List.of(need("Mon", 8, "2041-02-04", drops)), "abcdefg", "")).replace('\u202F', ' ').replace('\u00A0', ' ');
+        assertTrue(order.contains("27 drops (2 mL)"), order);
+    }
 }

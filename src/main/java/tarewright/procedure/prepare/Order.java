@@ -8,9 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tarewright.derivation.Figure;
+import tarewright.derivation.Reason;
+import tarewright.derivation.Step;
 import tarewright.procedure.declare.StockBlock;
 import tarewright.procedure.declare.StockBlock.Price;
+import tarewright.quantity.Rounding;
 import tarewright.quantity.Typed;
+import tarewright.quantity.Unit;
+import tarewright.quantity.Units;
 
 /**
  * What several sections need together, less what stands on the shelf.
@@ -64,6 +69,13 @@ public record Order(List<Line> lines, List<Thing> things) {
     public record Line(Part part, Draw from, Figure needed, Map<String, Figure> shares, Optional<Figure> onHand, Optional<Packs> packs) {
         public Line {
             shares = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(shares));
+        }
+
+        /** What is counted in drops, in whole millilitres upward: it is sold by volume. A drop is 0.05 mL, as the unit says. */
+        public Optional<Figure> ofDrops() {
+            Unit millilitre = Units.symbol("mL").orElseThrow();
+            return needed.unit().symbol().startsWith("drop") ? Optional.of(Figure.of(needed.symbol(), millilitre,
+                    new Step.Set(needed, new Rounding(Rounding.Direction.UP, millilitre.factor()), Reason.ENOUGH)).shownTo(0)) : Optional.empty();
         }
 
         /** In SI units: what is needed beyond what is on hand. */
