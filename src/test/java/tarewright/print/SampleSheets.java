@@ -185,6 +185,8 @@ final class SampleSheets {
                 List.of(new Piece.Spot(0, 0), new Piece.Spot(1, 0.8)),
                 "Axes to plot on: mass of ribbon / g along, volume of gas / mL up. Expected: 0.03 along and 32 up."));
         pieces.add(new Piece.Photograph(PHOTOGRAPH, "two dishes, the left one with a spoonful of a dark powder", 40, 20));
+        pieces.add(new Piece.NextSheet());
+        pieces.add(p(w("For groups 2, 4, 6.")));
         pieces.add(new Piece.Leaf("Handout, filled in", "H1", new Piece.Heading(2, t("Hydrogen from magnesium ribbon")), List.of(h(2, "Questions"),
                 new Piece.Question("1", "2 marks", List.of(p(t("How many moles of magnesium did you use?"))),
                         List.of(new Piece.Written(2, List.of(filled("3.25 mmol"), w(" Accept 3.1 to 3.4 mmol.")))), List.of()))));
